@@ -99,7 +99,12 @@ export interface ChecklistItem {
 export type Block =
   | { readonly kind: 'paragraph'; readonly text: string; readonly tone?: 'plain' | 'caution' | 'quiet' }
   | { readonly kind: 'list'; readonly items: readonly string[] }
-  | { readonly kind: 'table'; readonly caption: string; readonly columns: readonly TableColumn[]; readonly rows: readonly (readonly DocumentCell[])[] }
+  | {
+      readonly kind: 'table'
+      readonly caption: string
+      readonly columns: readonly TableColumn[]
+      readonly rows: readonly (readonly DocumentCell[])[]
+    }
   | { readonly kind: 'findings'; readonly items: readonly FindingText[] }
   | { readonly kind: 'numbers'; readonly items: readonly NumberText[] }
   | { readonly kind: 'workings'; readonly items: readonly WorkingText[] }

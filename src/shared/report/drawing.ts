@@ -21,7 +21,9 @@ export type Item =
   | { readonly kind: 'polyline'; readonly points: readonly Point[]; readonly closed: boolean; readonly ink: Ink }
   | { readonly kind: 'circle'; readonly centre: Point; readonly radius: number; readonly ink: Ink }
   | {
-      readonly kind: 'text'; readonly at: Point; readonly text: string
+      readonly kind: 'text'
+      readonly at: Point
+      readonly text: string
       /** height of a capital, mm: 2.5, 3.5 or 5 after ISO 3098 */
       readonly size: 2.5 | 3.5 | 5
       readonly anchor: 'start' | 'middle' | 'end'

@@ -1,0 +1,7 @@
+export { findingTexts, SEVERITY_WORDS } from './findings.ts'
+export { makeDocument } from './make-document.ts'
+export { numberTexts } from './numbers.ts'
+export { summaryText } from './summary-text.ts'
+export { problemSentence } from './text/index.ts'
+export type { UnitSystem } from './units.ts'
+export { workingTexts } from './workings.ts'

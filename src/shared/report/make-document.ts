@@ -1,0 +1,65 @@
+import type { Build } from '../model/build.ts'
+import type { Plan } from '../planner/plan.ts'
+import type { Block, Document, NumberText, Section } from './document.ts'
+import { findingTexts } from './findings.ts'
+import { numberTexts } from './numbers.ts'
+import { cautionsSection, checklistSection } from './sections/checklist.ts'
+import { lookSection, stopsSection } from './sections/findings.ts'
+import { fitSection } from './sections/fit.ts'
+import { partsSection } from './sections/parts.ts'
+import { summarySection } from './sections/summary.ts'
+import { surveySection } from './sections/survey.ts'
+import { torqueSection } from './sections/torque.ts'
+import { showIn, type UnitSystem } from './units.ts'
+import { workingTexts } from './workings.ts'
+
+export interface DocumentOptions {
+  readonly units: UnitSystem
+  /** day of printing, ISO; shared reads no clock */
+  readonly printedOn: string
+}
+
+/** The shop sheet of a build: everything its plan found, in the order in which the work asks for it. */
+export function makeDocument(build: Build, plan: Plan, { units, printedOn }: DocumentOptions): Document {
+  const show = showIn(units)
+  const findings = findingTexts(build, plan, units)
+  const numbers = numberTexts(build, plan, units)
+  const ofSurvey = (n: NumberText) => n.id.startsWith('survey.')
+  const subject = `${plan.build.vehicle} · ${plan.build.name} · revision ${plan.build.revision}`
+  const sections: (Section | null)[] = [
+    summarySection(build, plan, units, printedOn),
+    stopsSection(findings),
+    lookSection(findings),
+    partsSection(plan),
+    fitSection(build, plan, show),
+    surveySection(build, plan, numbers.filter(ofSurvey), units),
+    ramSection(numbers.filter((n) => !ofSurvey(n))),
+    torqueSection(plan, show),
+    checklistSection(build, plan),
+    cautionsSection(plan),
+    workingsSection(build, plan, units),
+  ]
+  return {
+    title: `Shop sheet: ${plan.build.vehicle}, ${plan.build.name}`,
+    subject,
+    language: 'en',
+    footer: `${subject} · printed ${printedOn}`,
+    printedOn,
+    sections: sections.filter((s) => s !== null),
+  }
+}
+
+function ramSection(items: readonly NumberText[]): Section {
+  const block: Block =
+    items.length > 0
+      ? { kind: 'numbers', items }
+      : { kind: 'paragraph', text: 'No ram, pump or hose with sizes is entered, so there is nothing to compute yet.' }
+  return { id: 'ram', heading: 'Ram and fluid', blocks: [block] }
+}
+
+function workingsSection(build: Build, plan: Plan, units: UnitSystem): Section | null {
+  const items = workingTexts(build, plan, units)
+  return items.length === 0
+    ? null
+    : { id: 'workings', heading: 'Workings and sources', blocks: [{ kind: 'workings', items }], startsPage: true }
+}

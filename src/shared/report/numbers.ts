@@ -1,0 +1,33 @@
+import type { Build } from '../model/build.ts'
+import type { Plan, PlanNumber } from '../planner/plan.ts'
+import type { NumberText } from './document.ts'
+import { labelOf } from './text/labels.ts'
+import { otherSystem, showIn, showTape, showWithUncertainty, type UnitSystem } from './units.ts'
+
+/** Every number of the plan as the reader sees it: label, value, the same in the other units, and how sure it is (k = 2). */
+export function numberTexts(_build: Build, plan: Plan, units: UnitSystem): NumberText[] {
+  return plan.numbers.map((n) => numberText(n, units))
+}
+
+function numberText(n: PlanNumber, units: UnitSystem): NumberText {
+  const own = shownValue(n, units)
+  const other = shownValue(n, otherSystem(units))
+  return {
+    id: n.id,
+    label: labelOf(n.id),
+    value: own.value,
+    second: other.value === own.value ? null : other.value,
+    uncertainty: own.uncertainty,
+  }
+}
+
+/** Lengths that were read from a tape are given back as the tape shows them. */
+const readFromTape = (n: PlanNumber): boolean => n.dimension === 'length' && n.id.startsWith('survey.')
+
+function shownValue(n: PlanNumber, units: UnitSystem): { value: string; uncertainty: string | null } {
+  const tape = readFromTape(n) ? showTape(n.si, units) : null
+  if (n.uncertainty === undefined) return { value: tape ?? showIn(units)(n.si, n.dimension), uncertainty: null }
+  const sure = showWithUncertainty(n.si, n.uncertainty, n.dimension, units)
+  const value = tape !== null && units === 'inch' ? tape : sure.value
+  return { value, uncertainty: `± ${sure.uncertainty}` }
+}
