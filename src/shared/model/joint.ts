@@ -4,6 +4,11 @@ import { id, name, note } from './fields.ts'
 /** "tie-rod-tube/left": an end of a part. */
 export const endRef = z.string().regex(/^[a-z0-9][a-z0-9-]{0,63}\/[a-z0-9][a-z0-9-]{0,63}$/)
 
+/** What goes between two ends or on them to make the joint good. */
+export const JOINT_AIDS = [
+  'sealant', 'bonded washer', 'crush washers', 'jam nut', 'castle nut and cotter', 'lock nut', 'weld', 'hose clamp', 'pinch bolt',
+] as const
+
 /** Two ends that are to be put together. */
 export const joint = z.strictObject({
   id,
@@ -11,7 +16,7 @@ export const joint = z.strictObject({
   a: endRef,
   b: endRef,
   /** what goes between or on: the condition a verdict asks for is met when it is named here */
-  with: z.array(z.enum(['sealant', 'bonded washer', 'crush washers', 'o-ring', 'jam nut', 'castle nut and cotter', 'lock nut', 'weld'])).max(8).optional(),
+  with: z.array(z.enum(JOINT_AIDS)).max(8).optional(),
   note: note.optional(),
 })
 

@@ -33,6 +33,8 @@ export type Origin =
   | { readonly kind: 'table'; readonly table: string; readonly row: string; readonly column: string }
   | { readonly kind: 'chosen'; readonly why: string }
   | { readonly kind: 'number'; readonly id: string }
+  /** a statistic of the survey's readings of one mark */
+  | { readonly kind: 'readings'; readonly mark: 'centre' | 'left' | 'right'; readonly statistic: 'mean' | 'standard deviation' | 'count' }
 
 export interface KnownValue {
   readonly dimension: Dimension
@@ -40,6 +42,9 @@ export interface KnownValue {
   readonly si: number
   readonly origin: Origin
 }
+
+/** In place of a card: the number is the sum of its inputs. */
+export const SUM = 'sum'
 
 /** A number of the plan with all of its working: the card it was computed by and where each symbol's value came from. */
 export interface PlanNumber {
@@ -49,6 +54,7 @@ export interface PlanNumber {
   readonly si: number
   /** expanded uncertainty (k = 2), base SI, where it is known */
   readonly uncertainty?: number
+  /** id of the card it was computed by, or {@link SUM} */
   readonly card: string
   readonly inputs: Readonly<Record<string, KnownValue>>
 }
@@ -59,6 +65,8 @@ export interface JointVerdict {
   readonly a: string
   readonly b: string
   readonly verdict: Verdict
+  /** conditions of the verdict that the joint does not name as met */
+  readonly unmet: readonly string[]
 }
 
 export type PartState = 'to order' | 'ordered' | 'here' | 'fitted'

@@ -14,8 +14,6 @@ export interface Thread {
   /** basic major diameter; of a taper pipe thread at the gauge plane (NPT: the pipe's outside diameter) */
   readonly major: Length
   readonly pitch: Length
-  /** pitch diameter; of a taper thread at the gauge (hand-tight) plane */
-  readonly pitchDiameter: Length
   readonly flankAngle: 60 | 55
   readonly tapered: boolean
 }

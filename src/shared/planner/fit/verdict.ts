@@ -1,4 +1,5 @@
 import type { Fact } from '../../result/result.ts'
+import type { Source } from '../../standards/source.ts'
 import type { Evidence } from '../plan.ts'
 
 /**
@@ -15,7 +16,7 @@ export interface Reason {
   readonly code: string
   readonly facts: Readonly<Record<string, Fact>>
   readonly evidence: readonly Evidence[]
-  readonly source: string
+  readonly source: Source
 }
 
 export interface Verdict {

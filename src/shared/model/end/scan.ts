@@ -1,0 +1,42 @@
+/**
+ * The text of an end while it is being understood: every word that is understood is taken out, and what is left over at
+ * the end was not understood. So nothing is passed over in silence.
+ */
+export class Scan {
+  private rest: string
+
+  constructor(typed: string) {
+    this.rest = ` ${unify(typed)} `
+  }
+
+  /** Takes the first match out and gives its groups, or undefined when it is not there. */
+  take(pattern: RegExp): RegExpExecArray | undefined {
+    const m = pattern.exec(this.rest)
+    if (!m) return undefined
+    this.rest = `${this.rest.slice(0, m.index)} ${this.rest.slice(m.index + m[0].length)}`
+    return m
+  }
+
+  has(pattern: RegExp): boolean {
+    return pattern.test(this.rest)
+  }
+
+  get left(): string {
+    return this.rest.trim().replace(/\s+/g, ' ')
+  }
+}
+
+/** One spelling for what people type in many: lower case, plain quotes, x for ×, one kind of degree sign, single spaces. */
+export function unify(typed: string): string {
+  return typed
+    .normalize('NFKC')
+    .toLowerCase()
+    .replace(/[×✕*]/g, 'x')
+    .replace(/[º˚]/g, '°')
+    .replace(/[″”“]/g, '"')
+    .replace(/[′’‘]/g, "'")
+    .replace(/[‐‑‒–—−]/g, '-')
+    .replace(/⁄/g, '/')
+    .replace(/\s+/g, ' ')
+    .trim()
+}
