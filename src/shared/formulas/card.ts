@@ -42,12 +42,13 @@ export interface FormulaCard<S extends SymbolCards = SymbolCards, R extends Dime
   readonly symbols: S
   readonly result: { readonly symbol: string; readonly meaning: string; readonly dimension: R }
   /** conditions between symbols ("d < D"), beside each symbol's own range */
-  readonly requires?: readonly { readonly says: string; readonly holds: (inputs: Inputs<S>) => boolean }[]
+  readonly requires?: readonly { readonly says: string; holds(inputs: Inputs<S>): boolean }[]
   readonly source: Source
   readonly examples: readonly WorkedExample[]
   /** further remark for the reader: what the formula leaves out */
   readonly remark?: string
-  readonly compute: (inputs: Inputs<S>) => Quantity<R>
+  /** written as a method, so that cards of different symbols go into one list */
+  compute(inputs: Inputs<S>): Quantity<R>
 }
 
 export const defineFormula = <const S extends SymbolCards, const R extends Dimension>(card: FormulaCard<S, R>): FormulaCard<S, R> => card
@@ -66,8 +67,12 @@ export function evaluate<S extends SymbolCards, R extends Dimension>(card: Formu
     if (!withinRange(value, spec)) {
       issues.push(
         issue('formula.out_of_range', [symbol], {
-          formula: card.id, symbol, dimension: spec.dimension, value,
-          min: spec.min ?? spec.above ?? null, max: spec.max ?? spec.below ?? null,
+          formula: card.id,
+          symbol,
+          dimension: spec.dimension,
+          value,
+          min: spec.min ?? spec.above ?? null,
+          max: spec.max ?? spec.below ?? null,
         }),
       )
     }
