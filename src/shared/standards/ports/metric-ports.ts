@@ -39,9 +39,11 @@ export const ISO_6149_PORTS = defineTable<Iso6149PortRow>({
 
 export interface Iso9974PortRow {
   readonly designation: string
-  /** flat sealing ring under the shoulder; null where not known */
-  readonly washer_inside_mm: number | null
-  readonly washer_outside_mm: number | null
+  /** least diameter of the flat round the mouth */
+  readonly spot_face_mm: number
+  /** flat sealing ring under the shoulder */
+  readonly washer_inside_mm: number
+  readonly washer_outside_mm: number
 }
 
 /** Metric ports with a flat spot face; a washer, a profile ring or a bonded seal does the sealing. */
@@ -49,29 +51,34 @@ export const ISO_9974_PORTS = defineTable<Iso9974PortRow>({
   name: 'iso-9974-ports',
   title: 'Metric flat-face ports, ISO 9974',
   sources: [
-    { id: 'iso-9974', cites: 'ISO 9974-1 (formerly DIN 3852-1), list of port threads, from memory', mark: 'memory' },
-    { id: 'din-3852-washers', cites: 'DIN 3852-1 form A with DIN 7603 flat sealing rings, from memory', mark: 'memory' },
+    {
+      id: 'din-3852-1',
+      cites: 'DIN 3852-1, port form X, the pattern that ISO 9974-1 took over: threads and spot faces',
+      mark: 'published',
+      read: 'a table of stud and port forms, 25 November 2026',
+    },
+    { id: 'din-7603-washers', cites: 'DIN 7603 flat sealing rings for these studs, from memory', mark: 'memory' },
   ],
   key: 'designation',
   columns: [
     { key: 'designation', title: 'Thread' },
+    { key: 'spot_face_mm', title: 'Spot face, least diameter', unit: 'mm' },
     { key: 'washer_inside_mm', title: 'Washer inside diameter', unit: 'mm' },
     { key: 'washer_outside_mm', title: 'Washer outside diameter', unit: 'mm' },
   ],
   rows: [
-    { designation: 'M8x1', washer_inside_mm: null, washer_outside_mm: null },
-    { designation: 'M10x1', washer_inside_mm: 10, washer_outside_mm: 13.5 },
-    { designation: 'M12x1.5', washer_inside_mm: 12, washer_outside_mm: 15.5 },
-    { designation: 'M14x1.5', washer_inside_mm: 14, washer_outside_mm: 18 },
-    { designation: 'M16x1.5', washer_inside_mm: 16, washer_outside_mm: 20 },
-    { designation: 'M18x1.5', washer_inside_mm: 18, washer_outside_mm: 22 },
-    { designation: 'M20x1.5', washer_inside_mm: 20, washer_outside_mm: 24 },
-    { designation: 'M22x1.5', washer_inside_mm: 22, washer_outside_mm: 27 },
-    { designation: 'M26x1.5', washer_inside_mm: 26, washer_outside_mm: 31 },
-    { designation: 'M27x2', washer_inside_mm: 27, washer_outside_mm: 32 },
-    { designation: 'M33x2', washer_inside_mm: 33, washer_outside_mm: 39 },
-    { designation: 'M42x2', washer_inside_mm: 42, washer_outside_mm: 49 },
-    { designation: 'M48x2', washer_inside_mm: 48, washer_outside_mm: 55 },
+    { designation: 'M10x1', spot_face_mm: 15, washer_inside_mm: 10, washer_outside_mm: 13.5 },
+    { designation: 'M12x1.5', spot_face_mm: 18, washer_inside_mm: 12, washer_outside_mm: 15.5 },
+    { designation: 'M14x1.5', spot_face_mm: 20, washer_inside_mm: 14, washer_outside_mm: 18 },
+    { designation: 'M16x1.5', spot_face_mm: 22, washer_inside_mm: 16, washer_outside_mm: 20 },
+    { designation: 'M18x1.5', spot_face_mm: 24, washer_inside_mm: 18, washer_outside_mm: 22 },
+    { designation: 'M20x1.5', spot_face_mm: 26, washer_inside_mm: 20, washer_outside_mm: 24 },
+    { designation: 'M22x1.5', spot_face_mm: 28, washer_inside_mm: 22, washer_outside_mm: 27 },
+    { designation: 'M26x1.5', spot_face_mm: 32, washer_inside_mm: 26, washer_outside_mm: 31 },
+    { designation: 'M27x2', spot_face_mm: 33, washer_inside_mm: 27, washer_outside_mm: 32 },
+    { designation: 'M33x2', spot_face_mm: 40, washer_inside_mm: 33, washer_outside_mm: 39 },
+    { designation: 'M42x2', spot_face_mm: 50, washer_inside_mm: 42, washer_outside_mm: 49 },
+    { designation: 'M48x2', spot_face_mm: 56, washer_inside_mm: 48, washer_outside_mm: 55 },
   ],
 })
 
@@ -87,7 +94,14 @@ export interface Cone24Row {
 export const CONE_24 = defineTable<Cone24Row>({
   name: 'cone-24',
   title: '24° cone tube fittings',
-  sources: [{ id: 'iso-8434-1', cites: 'ISO 8434-1 (formerly DIN 2353), thread by tube and series, from memory', mark: 'memory' }],
+  sources: [
+    {
+      id: 'din-3902',
+      cites: 'DIN 3902, male threads by tube and series, the pattern of ISO 8434-1 (formerly DIN 2353)',
+      mark: 'published',
+      read: 'a reproduction of the table, 25 November 2026',
+    },
+  ],
   key: 'designation',
   columns: [
     { key: 'designation', title: 'Size' },

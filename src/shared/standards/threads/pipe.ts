@@ -24,16 +24,21 @@ export const NPT_THREADS = defineTable<NptThreadRow>({
   sources: [
     {
       id: 'b1.20.1',
-      cites: 'ASME B1.20.1, Pipe Threads, General Purpose (Inch), basic dimensions of NPT, sizes 1/8 to 1',
+      cites: 'ASME B1.20.1, Pipe Threads, General Purpose (Inch), basic dimensions of NPT, sizes 1/8 to 2: E1, L1, L2',
       mark: 'published',
-      read: 'two reproductions of the table',
-      checked: 'E0 = OD - (0.05 OD + 1.1)/n, E1 = E0 + L1/16',
+      read: 'three reproductions of the table; two misprints set right: L2 of 3/8 printed 0.0478, L1 of 1-1/2 printed 0.402',
+      checked: 'E0 = OD - (0.05 OD + 1.1)/n, E1 = E0 + L1/16, L2 = (0.80 OD + 6.8)/n',
+    },
+    {
+      id: 'b1.20.1-e0',
+      cites: 'ASME B1.20.1, E0 of sizes 1-1/4 to 2 by its formula; E0 of 1/8 to 1 seen in print',
+      mark: 'derived',
     },
     {
       id: 'b1.20.1-memory',
-      cites: 'ASME B1.20.1, the same table: sizes 1/16 and 1-1/4 to 2, and every L2; from memory',
+      cites: 'ASME B1.20.1, size 1/16, and the fourth digit of L1 of 1/8 and 1/4 (copies print 0.162 and 0.228), from memory',
       mark: 'memory',
-      checked: 'E0 and E1 as above, L2 = (0.80 OD + 6.8)/n',
+      checked: 'the same three formulas',
     },
   ],
   key: 'designation',
@@ -79,16 +84,20 @@ export const G_R_THREADS = defineTable<GRThreadRow>({
   sources: [
     {
       id: 'iso-228-7',
-      cites: 'ISO 228-1 and ISO 7-1, major and pitch diameters of 1/8 to 3/4 and 1',
+      cites: 'ISO 228-1 and ISO 7-1: tpi and major diameter of every size, pitch diameter of 1/8 to 3/4 and 1, minor of 1/8 to 3/8',
       mark: 'published',
-      read: 'reproductions of the tables, one of them a mechanical engineer’s pocket book, section 4.1.38',
-      checked: 'd2 = d - 0.640327 P, P = 25.4/n',
+      read: 'reproductions of the tables, one of them a mechanical engineer’s pocket book, section 4.1.38, and a public transcription, 25 November 2026',
+      checked: 'd2 = d - 0.640327 P, d1 = d - 1.280654 P, P = 25.4/n',
     },
     {
-      id: 'iso-228-7-memory',
-      cites: 'ISO 228-1 and ISO 7-1: the other sizes, every minor diameter and which sizes have a taper thread; from memory',
+      id: 'iso-228-7-derived',
+      cites: 'the other pitch and minor diameters, by the same formulas',
+      mark: 'derived',
+    },
+    {
+      id: 'iso-7-sizes',
+      cites: 'ISO 7-1, which sizes have a taper thread, from memory',
       mark: 'memory',
-      checked: 'd2 as above, d1 = d - 1.280654 P',
     },
   ],
   key: 'size',

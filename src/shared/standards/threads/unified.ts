@@ -19,10 +19,22 @@ export const UNIFIED_THREADS = defineTable<UnifiedThreadRow>({
   title: 'Unified inch screw threads',
   sources: [
     {
-      id: 'b1.1-series',
-      cites: 'ASME B1.1, Unified Inch Screw Threads (UN and UNR), standard series',
+      id: 'b1.1-to-1-in',
+      cites: 'ASME B1.1, Unified Inch Screw Threads (UN and UNR), standard and selected combinations up to 1 in',
+      mark: 'published',
+      read: 'a public transcription of the combinations, 25 November 2026',
+      checked: 'stress areas of the common rows against reproductions of the UNC and UNF tables',
+    },
+    {
+      id: 'b1.1-above-1-in',
+      cites: 'ASME B1.1, the same combinations above 1 in, from memory; those of the dash sizes and 1-1/8-12, 1-1/4-12 were seen in print',
       mark: 'memory',
-      checked: 'stress areas and pitch diameters of the common rows against reproductions of the UNC and UNF tables',
+    },
+    {
+      id: 'flare-chart',
+      cites: 'SAE J512 flare-thread chart: 5/16-28, 7/16-24, 11/16-18, 3/4-18, 7/8-18, 1-1/16-14, 1-1/16-16',
+      mark: 'published',
+      read: 'a reproduction of the chart',
     },
   ],
   key: 'designation',
