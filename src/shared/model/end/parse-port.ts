@@ -8,7 +8,7 @@ import type { PortFamily } from './types.ts'
 const NAMES: readonly (readonly [PortFamily, RegExp])[] = [
   ['inverted flare', /(?<!\w)(?:inverted(?:\s*flare)?|inv\.?\s*flare|if|i\.f\.)(?!\w)/],
   ['bsp cone 60', /(?<!\w)(?:bsp\s*)?60\s*(?:°|deg(?:rees?)?)\s*cone(?!\w)|(?<!\w)iso\s*8434-6(?!\w)/],
-  ['flare 37', /(?<!\w)(?:37\s*(?:°|deg(?:rees?)?)?\s*(?:flare|cone)|flare\s*37\s*(?:°|deg)?|jic(?:\s*37\s*°?)?|iso\s*8434-2|sae\s*j514)(?!\w)/],
+  ['flare 37', /(?<!\w)(?:37\s*(?:°|deg(?:rees?)?)?\s*(?:flare|cone)|flare\s*37\s*(?:°|deg)?|jic(?:\s*37\s*°?)?|an|iso\s*8434-2|sae\s*j514)(?!\w)/],
   ['flare 45', /(?<!\w)(?:45\s*(?:°|deg(?:rees?)?)?\s*flare|flare\s*45\s*(?:°|deg)?|sae\s*j512)(?!\w)/],
   ['o-ring boss', /(?<!\w)(?:o-?\s?ring\s*boss|orb|sae\s*j1926(?:-\d)?|iso\s*11926(?:-\d)?|straight[- ]thread\s*o-?ring)(?!\w)/],
   ['face seal', /(?<!\w)(?:o-?\s?ring\s*)?face[- ]?seal(?!\w)|(?<!\w)(?:orfs|sae\s*j1453(?:-\d)?|iso\s*8434-3)(?!\w)/],

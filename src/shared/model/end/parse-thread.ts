@@ -1,13 +1,13 @@
 import { fail, type Issue, issue, ok, type Result } from '../../result/result.ts'
 import type { Scan } from './scan.ts'
-import { coarseMetricThread, metricThread, pipeThread, threadsNear, unifiedThread, unifiedThreadsOf } from './threads.ts'
+import { coarseMetricThread, metricThread, pipeThread, threadsNear, unifiedSeries, unifiedThread, unifiedThreadsOf } from './threads.ts'
 import type { Thread, ThreadFamily } from './types.ts'
 
 const FRACTION = String.raw`\d+\s*/\s*\d+`
 const INCH_SIZE = String.raw`(?:(?:#|no\.?\s*)\d+|\d+(?:\s+|-)${FRACTION}|${FRACTION}|\d*\.\d+|\d+)`
 
 /** "7/8-14 UNF-2A": size, threads per inch, series, class */
-const UNIFIED = new RegExp(String.raw`(?<![\w/.-])(${INCH_SIZE})(?:\s*in|")?\s*-\s*(\d+(?:\.\d+)?)\s*(?:tpi)?\s*(unc|unf|unef|uns|unj?)?(?:\s*-?\s*([123][ab]))?(?![\w/.])`)
+const UNIFIED = new RegExp(String.raw`(?<![\w/.-])(${INCH_SIZE})(?:\s*in|")?\s*-\s*(\d+(?:\.\d+)?)\s*(?:tpi)?\s*(unc|unf|unef|uns|un)?(?:\s*-?\s*([123][ab]))?(?![\w/.])`)
 /** "M18x1.5-6g", "m18 x 1,5", "M12" */
 const METRIC = /(?<![\w/.])m\s*(\d+(?:[.,]\d+)?)(?:\s*x\s*(\d*[.,]?\d+))?(?:\s*-?\s*(\d[gh](?:\d[gh])?))?(?![\w/])/
 const PIPE_SIZE = String.raw`(?:\d+(?:\s+|-)${FRACTION}|${FRACTION}|\d+)`
@@ -53,6 +53,12 @@ export function takeUnified(scan: Scan): Result<ReadThread> | undefined {
   if (!thread) {
     const others = unifiedThreadsOf(size.name).map((t) => t.designation)
     return fail(unknownThread(typed, 'unified', size.inches * 0.0254, 0.0254 / tpi, others))
+  }
+  const series = unifiedSeries(thread.designation)
+  const said = m[3]?.toUpperCase()
+  // a special (UNS) size goes by many names in the trade and "UN" says nothing; any other series must be the one of the size
+  if (said !== undefined && said !== 'UN' && series !== 'UNS' && said !== series) {
+    return fail(issue('end.contradicts', [], { typed, said, is: `${thread.designation} ${series}` }))
   }
   return ok(withClass(thread, m[4]?.toUpperCase()))
 }

@@ -3,7 +3,7 @@ import { si } from '../../quantities/dimension.ts'
 import { parseQuantity } from '../../quantities/parse.ts'
 import { fail, type Issue, issue, ok, type Result } from '../../result/result.ts'
 import { takePort } from './parse-port.ts'
-import { takeThread } from './parse-thread.ts'
+import { type ReadThread, takeThread } from './parse-thread.ts'
 import { Scan, unify } from './scan.ts'
 import type { End, EndFacets, Hand, RoundEnd, Sex, TailEnd } from './types.ts'
 
@@ -53,8 +53,9 @@ function readShape(head: string, typed: string): Result<End> | undefined {
     if (spline[2] === undefined || spline[2] === '') return ok({ kind: 'spline', count: teeth, diameter: null, sex })
     return readLength(spline[2].replace(/^x\s*/, ''), (diameter) => ({ kind: 'spline', count: teeth, diameter, sex }))
   }
-  const taper = /^(?:taper(?:ed)?\s+)?(.*?)\s*(?:taper(?:ed)?\s*)?(?<!\w)(stud|hole|male|female)?$/.exec(head)
-  if (/(?<!\w)taper/.test(head) && taper) return readTaper(taper[1] as string, sexOf(taper[2]), typed)
+  const taper = /^(?:taper(?:ed)?\s+)?(.*?)(?:\s*(?<!\w)taper(?:ed)?)?(?:\s*(?<!\w)(stud|hole|male|female))?$/.exec(head)
+  const isRate = /^(?:[\d./ -]+in\/ft|\d+(?:\.\d+)?\s*:\s*\d+(?:\.\d+)?)(?:\s+(?:stud|hole|male|female))?$/.test(head)
+  if (taper && (isRate || /(?<!\w)taper/.test(head))) return readTaper(taper[1] as string, sexOf(taper[2]), typed)
   return undefined
 }
 
@@ -104,7 +105,18 @@ function readThreaded(head: string, typed: string): Result<End> {
   if (!thread) return fail(issue(scan.has(/(?<![\w/])-\d{1,2}(?![\w/])/) ? 'end.dash_without_family' : 'end.not_understood', [], { typed }))
   if (!thread.ok) return thread
   if (scan.left !== '' && scan.left !== 'thread') return fail(issue('end.leftover', [], { typed, left: scan.left }))
-  return ok({ kind: 'thread', hand, sex, ...thread.value })
+  const family = thread.value.thread.family
+  // ISO 7-1 names the outside thread R and the inside ones Rc and Rp, so the name says the sex
+  const only: Sex | undefined = family === 'r' ? 'male' : family === 'rc' || family === 'rp' ? 'female' : undefined
+  if (only !== undefined && sex !== null && sex !== only) return fail(issue('end.contradicts', [], { typed, said: sex, is: thread.value.thread.designation }))
+  return ok({ kind: 'thread', hand, sex: only ?? sex, ...asTyped(thread.value, typed) })
+}
+
+/** A metric class tells inside from outside by capitals (6H, 6g), which the scan has put to lower case. */
+function asTyped(read: ReadThread, typed: string): ReadThread {
+  if (read.fitClass === undefined) return read
+  const found = new RegExp(read.fitClass, 'i').exec(typed)
+  return found ? { ...read, fitClass: found[0] } : read
 }
 
 function withFacets(end: End, tail: readonly string[], typed: string): Result<End> {
@@ -146,14 +158,15 @@ function readFacet(facet: string, end: End, typed: string): Result<EndFacets> {
   return ok(word === 'cotter hole' ? { cotterHole: read.value } : { length: read.value })
 }
 
+/** A fraction without a unit ("3/8 hose barb") is inches wherever the trade is spoken; any other bare number is not guessed at. */
 function readLength(text: string, make: (length: Length | null) => End): Result<End> {
   if (UNKNOWN.test(text)) return ok(make(null))
-  const read = positive(text, 'length')
+  const read = positive(text, 'length', text.includes('/') ? 'in' : undefined)
   return read.ok ? ok(make(read.value)) : read
 }
 
-function positive<D extends Dimension>(text: string, dimension: D): Result<Quantity<D>> {
-  const read = parseQuantity(text, dimension)
+function positive<D extends Dimension>(text: string, dimension: D, bareUnit?: string): Result<Quantity<D>> {
+  const read = parseQuantity(text, dimension, bareUnit)
   if (!read.ok) return read
   if (read.value.si <= 0) return fail(issue('quantity.out_of_range', [], { typed: text, dimension, min: 0, max: null, excludesMin: true }))
   return ok(read.value.si)

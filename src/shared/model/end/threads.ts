@@ -48,6 +48,11 @@ const all: readonly Thread[] = [...unified.values(), ...metric.values(), ...pipe
 /** Unified thread by size ("7/8", "1-1/4", "#8") and whole threads per inch, if the table has it. */
 export const unifiedThread = (size: string, tpi: number): Thread | undefined => unified.get(`${size}-${tpi}`)
 
+const series = new Map<string, string>(UNIFIED_THREADS.rows.map((row) => [row.designation, row.series]))
+
+/** The series a unified designation belongs to: UNC, UNF, UNEF, UN or UNS. */
+export const unifiedSeries = (designation: string): string | undefined => series.get(designation)
+
 /** Unified threads of one size, coarsest first. */
 export const unifiedThreadsOf = (size: string): readonly Thread[] => [...unified.values()].filter((t) => t.designation.startsWith(`${size}-`) && splitUnified(t) === size)
 
@@ -67,8 +72,8 @@ export const pipeThread = (family: ThreadFamily, size: string): Thread | undefin
 export const threadByDesignation = (designation: string): Thread | undefined => unified.get(designation) ?? metric.get(designation) ?? all.find((t) => t.designation === designation)
 
 /**
- * Threads that a calliper and a pitch gauge could mistake for one of the given size: pitch within 2.5 %, major diameter
- * within 8 %; nearest first, at most six. For a useful answer to a designation that no table has.
+ * Threads that a calliper and a pitch gauge could mistake for one of the given size: pitch within 5 %, major diameter
+ * within 4.5 %; nearest first, at most six. For a useful answer to a designation that no table has.
  *
  * @param major m
  * @param pitch m
@@ -77,7 +82,7 @@ export function threadsNear(major: number, pitch: number): readonly Thread[] {
   const distance = (t: Thread) => Math.abs(t.pitch / pitch - 1) * 4 + Math.abs(t.major / major - 1)
   return all
     .filter((t) => t.family !== 'nptf' && t.family !== 'rc' && t.family !== 'rp')
-    .filter((t) => Math.abs(t.pitch / pitch - 1) <= 0.05 && Math.abs(t.major / major - 1) <= 0.08)
+    .filter((t) => Math.abs(t.pitch / pitch - 1) <= 0.05 && Math.abs(t.major / major - 1) <= 0.045)
     .sort((a, b) => distance(a) - distance(b))
     .slice(0, 6)
 }

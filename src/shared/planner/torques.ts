@@ -1,0 +1,54 @@
+import type { Build } from '../model/build.ts'
+import type { TorqueRecord, TorqueSpec } from '../model/records.ts'
+import type { Ledger } from './ledger.ts'
+import type { JointVerdict, TorqueLine } from './plan.ts'
+
+/** Every torque that the build names, with the last record of each; findings for values missing, joints without one, records out of tolerance. */
+export function planTorques(build: Build, joints: readonly JointVerdict[], ledger: Ledger): readonly TorqueLine[] {
+  const specs = build.torqueSpecs ?? []
+  const withSpec = new Set(specs.map((s) => s.joint))
+  joints.forEach(({ joint, verdict }, i) => {
+    const tightened = verdict.rule === 'threads' || verdict.rule === 'ports' || verdict.rule === 'tapers' || verdict.rule === 'cylinders'
+    if (tightened && !withSpec.has(joint)) {
+      ledger.add({ code: 'torque.none_for_joint', severity: 'noted', about: ['joints', i], facts: { joint: build.joints[i]?.name ?? joint } })
+    }
+  })
+  return specs.map((spec, i) => {
+    if (!spec.value && !spec.angle) ledger.measure('torque', ['torqueSpecs', i, 'value'], { spec: spec.what })
+    return line(spec, i, lastRecord(build.torqueRecords ?? [], spec.id), ledger)
+  })
+}
+
+/** The newest record of a spec that no later one corrects. */
+function lastRecord(records: readonly TorqueRecord[], spec: string): TorqueRecord | undefined {
+  const corrected = new Set(records.map((r) => r.corrects))
+  return records.filter((r) => r.spec === spec && !corrected.has(r.id)).sort((a, b) => (a.on < b.on ? -1 : a.on > b.on ? 1 : 0)).at(-1)
+}
+
+function line(spec: TorqueSpec, i: number, record: TorqueRecord | undefined, ledger: Ledger): TorqueLine {
+  const within =
+    record && spec.value && spec.tolerance ? Math.abs(record.value.si - spec.value.si) <= spec.tolerance.si * (1 + 1e-9) : null
+  if (record && within === false) {
+    ledger.add({
+      code: 'torque.out_of_tolerance', severity: 'stops', about: ['torqueSpecs', i], facts: { what: spec.what, on: record.on },
+      evidence: [
+        { name: 'torque applied', dimension: 'torque', si: record.value.si },
+        { name: 'torque wanted', dimension: 'torque', si: spec.value?.si ?? 0 },
+        { name: 'tolerance', dimension: 'torque', si: spec.tolerance?.si ?? 0 },
+      ],
+    })
+  }
+  return {
+    spec: spec.id,
+    joint: spec.joint ?? null,
+    what: spec.what,
+    value: spec.value?.si ?? null,
+    tolerance: spec.tolerance?.si ?? null,
+    angle: spec.angle?.si ?? null,
+    typedValue: spec.value?.typed ?? null,
+    from: spec.from,
+    source: spec.source ?? null,
+    recheckAfter: spec.recheckAfter ?? null,
+    lastRecord: record ? { on: record.on, value: record.value.si, within } : null,
+  }
+}
