@@ -18,6 +18,9 @@ export const counted = (count: number, one: string, many = `${one}s`): string =>
 /** A first letter made large, for a sentence that starts with a name of the model. */
 export const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1)
 
+/** The words with a full stop, unless they end in one already. */
+export const sentence = (words: string): string => (/[.!?]$/.test(words) ? words : `${words}.`)
+
 /** An amount in hundredths with its currency: "42.50 EUR". */
 export function money(minor: number | null, currency: string | null): string {
   if (minor === null) return 'not known'

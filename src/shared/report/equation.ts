@@ -45,7 +45,15 @@ const OPERATORS: Readonly<Record<string, string>> = {
   '!=': ' ≠ ',
 }
 const POWERS: Readonly<Record<string, string>> = { '2': '²', '3': '³', '4': '⁴' }
-const FUNCTIONS: Readonly<Record<string, string>> = { sqrt: '√', acos: 'arccos', asin: 'arcsin', atan: 'arctan', atan2: 'arctan2' }
+const FUNCTIONS: Readonly<Record<string, string>> = {
+  sqrt: '√',
+  acos: 'arccos',
+  asin: 'arcsin',
+  atan: 'arctan',
+  atan2: 'arctan2',
+  ceil: 'round up',
+  floor: 'round down',
+}
 const SUBSCRIPTS = '₀₁₂₃₄₅₆₇₈₉'
 
 /**

@@ -6,13 +6,6 @@ import { showIn, showNamed, type UnitSystem } from './units.ts'
 
 const ORDER: Readonly<Record<Severity, number>> = { stops: 0, look: 1, noted: 2 }
 
-/** The word that stands beside a finding's shape, so that state is never colour alone. */
-export const SEVERITY_WORDS: Readonly<Record<Severity, string>> = {
-  stops: 'Stops the build',
-  look: 'Look at this',
-  noted: 'For information',
-}
-
 /** The plan's findings in words, what stops the build first; the planner's order is kept within a severity. */
 export function findingTexts(build: Build, plan: Plan, units: UnitSystem): FindingText[] {
   return [...plan.findings].sort((a, b) => ORDER[a.severity] - ORDER[b.severity]).map((f) => findingText(build, f, units))

@@ -1,6 +1,6 @@
 import type { Block, ChecklistItem, Document, DocumentCell, FindingText, NumberText, State, WorkingText } from './document.ts'
-import { SEVERITY_WORDS } from './findings.ts'
 import { fill, padTo, wrap } from './text-columns.ts'
+import { BLOCK_WORDS, SEVERITY_WORDS } from './words.ts'
 
 const WIDTH = 100
 const GUTTER = 2
@@ -93,10 +93,10 @@ function findingLines(f: FindingText): string[] {
   const sign = SHAPES[f.severity]
   return [
     ...fill(`${sign}  `, `${SEVERITY_WORDS[f.severity]}: ${f.title}`, WIDTH),
-    ...(f.aboutText === '' ? [] : fill('   ', `At: ${f.aboutText}`, WIDTH)),
-    ...(f.evidence.length === 0 ? [] : fill('   ', `Seen: ${f.evidence.join('; ')}`, WIDTH)),
-    ...fill('   ', `Why: ${f.why}`, WIDTH),
-    ...fill('   ', `Do: ${f.todo}`, WIDTH),
+    ...(f.aboutText === '' ? [] : fill('   ', `${BLOCK_WORDS.at}: ${f.aboutText}`, WIDTH)),
+    ...(f.evidence.length === 0 ? [] : fill('   ', `${BLOCK_WORDS.seen}: ${f.evidence.join('; ')}`, WIDTH)),
+    ...fill('   ', `${BLOCK_WORDS.why}: ${f.why}`, WIDTH),
+    ...fill('   ', `${BLOCK_WORDS.todo}: ${f.todo}`, WIDTH),
   ]
 }
 
@@ -111,7 +111,7 @@ function workingLines(w: WorkingText): string[] {
     ...fill('   ', w.equation, WIDTH),
     ...(w.withValues === w.equation ? [] : fill('   ', w.withValues, WIDTH)),
     ...fill('   ', w.result, WIDTH),
-    ...fill('   ', `Source: ${w.source}`, WIDTH),
+    ...fill('   ', `${BLOCK_WORDS.source}: ${w.source}`, WIDTH),
   ]
 }
 

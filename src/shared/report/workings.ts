@@ -1,6 +1,7 @@
 import { findFormula } from '../formulas/index.ts'
 import type { Build } from '../model/build.ts'
-import type { KnownValue, Plan, PlanNumber } from '../planner/plan.ts'
+import { type KnownValue, type Plan, type PlanNumber, SUM } from '../planner/plan.ts'
+import { exhaustive } from '../result/result.ts'
 import type { Source, SourceMark } from '../standards/source.ts'
 import type { WorkingText } from './document.ts'
 import { setEquation, setSymbol } from './equation.ts'
@@ -15,6 +16,16 @@ const MARK_WORDS: Readonly<Record<SourceMark, string>> = {
   memory: 'from memory, not checked against a document',
 }
 
+/** What a working takes from a formula's card. */
+interface Method {
+  readonly title: string
+  readonly equation: string
+  readonly result: string
+  readonly meanings: Readonly<Record<string, string>>
+  readonly source: string
+  readonly remark: string | null
+}
+
 /** A source as a reader would look it up, with how well it is known in words. */
 export function sourceText(source: Source): string {
   const read = source.read === undefined ? '' : ` Read: ${source.read}.`
@@ -27,32 +38,61 @@ export function workingTexts(build: Build, plan: Plan, units: UnitSystem): Worki
 }
 
 function workingText(build: Build, n: PlanNumber, units: UnitSystem): WorkingText {
-  const card = findFormula(n.card)
-  if (!card) throw new Error(`number ${n.id} names a formula that does not exist: ${n.card}`)
-  const show = showIn(units)
+  const method = n.card === SUM ? sumOf(n) : methodOf(n)
   const inputs = Object.entries(n.inputs)
   const shown = (symbol: string, value: KnownValue) =>
-    value.dimension === 'ratio' && /taper/i.test(card.symbols[symbol]?.meaning ?? '')
+    value.dimension === 'ratio' && /taper/i.test(method.meanings[symbol] ?? '')
       ? showTaper(value.si)
-      : show(value.si, value.dimension)
-  const sure = n.uncertainty === undefined ? null : showWithUncertainty(n.si, n.uncertainty, n.dimension, units)
-  const result = sure ? `${sure.value} ± ${sure.uncertainty}` : show(n.si, n.dimension)
+      : showIn(units)(value.si, value.dimension)
+  const values = Object.fromEntries(inputs.map(([symbol, v]) => [symbol, showIn(units)(v.si, v.dimension)]))
   return {
     id: n.id,
     label: labelOf(n.id),
-    title: card.title,
-    equation: setEquation(card.equation),
-    withValues: setEquation(card.equation, Object.fromEntries(inputs.map(([symbol, v]) => [symbol, show(v.si, v.dimension)]))),
-    result: `${setSymbol(card.result.symbol)} = ${result}`,
-    source: sourceText(card.source),
-    remark: card.remark ?? null,
+    title: method.title,
+    equation: setEquation(method.equation),
+    withValues: setEquation(method.equation, values),
+    result: `${setSymbol(method.result)} = ${resultText(n, units)}`,
+    source: method.source,
+    remark: method.remark,
     inputs: inputs.map(([symbol, value]) => ({
       symbol: setSymbol(symbol),
-      meaning: card.symbols[symbol]?.meaning ?? symbol,
+      meaning: method.meanings[symbol] ?? symbol,
       value: shown(symbol, value),
       from: originText(build, value),
       opens: value.origin.kind === 'number' ? value.origin.id : null,
     })),
+  }
+}
+
+function resultText(n: PlanNumber, units: UnitSystem): string {
+  if (n.uncertainty === undefined) return showIn(units)(n.si, n.dimension)
+  const sure = showWithUncertainty(n.si, n.uncertainty, n.dimension, units)
+  return `${sure.value} ± ${sure.uncertainty}`
+}
+
+function methodOf(n: PlanNumber): Method {
+  const card = findFormula(n.card)
+  if (!card) throw new Error(`number ${n.id} names a formula that does not exist: ${n.card}`)
+  return {
+    title: card.title,
+    equation: card.equation,
+    result: card.result.symbol,
+    meanings: Object.fromEntries(Object.entries(card.symbols).map(([symbol, s]) => [symbol, s.meaning])),
+    source: sourceText(card.source),
+    remark: card.remark ?? null,
+  }
+}
+
+function sumOf(n: PlanNumber): Method {
+  const symbols = Object.keys(n.inputs)
+  const meaning = (v: KnownValue) => (v.origin.kind === 'number' ? labelOf(v.origin.id) : 'term of the sum')
+  return {
+    title: 'Sum of its terms',
+    equation: `S = ${symbols.join(' + ')}`,
+    result: 'S',
+    meanings: Object.fromEntries(Object.entries(n.inputs).map(([symbol, v]) => [symbol, meaning(v)])),
+    source: 'Plain addition.',
+    remark: null,
   }
 }
 
@@ -66,5 +106,9 @@ function originText(build: Build, { origin }: KnownValue): string {
       return `chosen: ${origin.why}`
     case 'number':
       return `computed: ${labelOf(origin.id)}`
+    case 'readings':
+      return `${origin.statistic} of the readings of the ${origin.mark} mark`
+    default:
+      return exhaustive(origin, 'origin')
   }
 }

@@ -1,7 +1,7 @@
 import type { Build } from '../../model/build.ts'
 import { splitEndRef } from '../../model/joint.ts'
 import type { JointVerdict, Plan } from '../../planner/plan.ts'
-import { capital, column, state, text } from '../cells.ts'
+import { capital, column, sentence, state, text } from '../cells.ts'
 import type { DocumentCell, Section } from '../document.ts'
 import { verdictWords } from '../text/index.ts'
 import type { Show } from '../units.ts'
@@ -31,12 +31,16 @@ export function fitSection(build: Build, plan: Plan, show: Show): Section {
 
 function jointRow(build: Build, joint: JointVerdict, show: Show): DocumentCell[] {
   const words = verdictWords(joint.verdict, show)
-  const todo = [...words.conditions.map((c) => `On condition: ${c}`), ...words.measure.map((m) => `Measure: ${m}`)]
+  const conditions = words.conditions.map((c, i) => {
+    const code = joint.verdict.conditions[i]
+    return code !== undefined && joint.unmet.includes(code) ? `Still needed: ${c}` : `Named on the joint: ${c}`
+  })
+  const todo = [...conditions, ...words.measure.map((m) => `Measure: ${m}`)]
   return [
     endCell(build, joint.a),
     endCell(build, joint.b),
     state(words.state, words.word),
-    text(words.reasons.map(capital).join(' ') || '–', todo.join(' ')),
+    text(words.reasons.map(capital).map(sentence).join(' ') || '–', todo.map(sentence).join(' ')),
   ]
 }
 

@@ -1,0 +1,82 @@
+import { type Element, type Face, INK, type Sheet } from './sheet.ts'
+
+const LEADING = 1.32
+
+export const lineHeight = (face: Face): number => face.size * LEADING
+
+export function widthOf(sheet: Sheet, text: string, face: Face): number {
+  return sheet.doc.font(face.font).fontSize(face.size).widthOfString(text)
+}
+
+/** Text broken to lines of `width` points: at spaces, and inside a word that is longer than a line. New lines as typed are kept. */
+export function breakLines(sheet: Sheet, text: string, face: Face, width: number): string[] {
+  const lines = printable(text)
+    .split('\n')
+    .flatMap((paragraph) => breakParagraph(sheet, paragraph, face, width))
+  return lines.length > 0 ? lines : ['']
+}
+
+function breakParagraph(sheet: Sheet, paragraph: string, face: Face, width: number): string[] {
+  const fits = (t: string) => widthOf(sheet, t, face) <= width
+  const lines: string[] = []
+  let line = ''
+  for (const word of paragraph.split(' ').filter((w) => w !== '')) {
+    const longer = line === '' ? word : `${line} ${word}`
+    if (fits(longer)) {
+      line = longer
+      continue
+    }
+    if (line !== '') lines.push(line)
+    const pieces = fits(word) ? [word] : breakWord(word, fits)
+    lines.push(...pieces.slice(0, -1))
+    line = pieces.at(-1) ?? ''
+  }
+  return [...lines, line]
+}
+
+function breakWord(word: string, fits: (text: string) => boolean): string[] {
+  const pieces: string[] = []
+  let piece = ''
+  for (const character of word) {
+    if (piece !== '' && !fits(piece + character)) {
+      pieces.push(piece)
+      piece = ''
+    }
+    piece += character
+  }
+  return [...pieces, piece]
+}
+
+/** Control characters have no shape on paper; a tab or a carriage return is a space. */
+const printable = (text: string): string => Array.from(text, (c) => (c < ' ' && c !== '\n' ? ' ' : c)).join('')
+
+/** Writes lines one below another inside the element given; all of them must fit on this page. */
+export function writeLines(
+  sheet: Sheet,
+  parent: Element,
+  lines: readonly string[],
+  face: Face,
+  at: { x: number; y: number; width: number; align?: 'left' | 'right' | 'centre' },
+): void {
+  parent.add(() => drawLines(sheet, lines, face, at))
+}
+
+/** The same without a place in the structure: for what is already marked otherwise. */
+export function drawLines(
+  sheet: Sheet,
+  lines: readonly string[],
+  face: Face,
+  at: { x: number; y: number; width: number; align?: 'left' | 'right' | 'centre' },
+): void {
+  const { doc } = sheet
+  doc
+    .font(face.font)
+    .fontSize(face.size)
+    .fillColor(face.colour ?? INK)
+  lines.forEach((line, i) => {
+    if (line === '') return
+    const slack = at.align === undefined || at.align === 'left' ? 0 : at.width - doc.widthOfString(line)
+    const x = at.x + (at.align === 'centre' ? slack / 2 : slack)
+    doc.text(i < lines.length - 1 ? `${line} ` : line, x, at.y + i * lineHeight(face) + face.size * 0.08, { lineBreak: false })
+  })
+}
