@@ -1,6 +1,29 @@
+import { casterFromSweep, casterSmallAngle, casterWorkshopRule } from './alignment/caster.ts'
+import {
+  sleeveChangePerTurn,
+  sleeveChangeSameHand,
+  sleeveTurns,
+  toeAngleFromRod,
+  toeDistanceFromRod,
+  toeTotalDistance,
+  toeWheelAngle,
+  toeWheelDistance,
+} from './alignment/toe.ts'
 import type { FormulaCard } from './card.ts'
 import { boltJointConstant, boltPreload, boltPreloadStress, boltProofLoad, boltServiceStress, boltTorque } from './fasteners/bolt.ts'
+import {
+  flowAtVelocity,
+  flowBoreForVelocity,
+  flowDarcyDrop,
+  flowDynamicViscosity,
+  flowHeadLoss,
+  flowLaminarDrop,
+  flowLaminarDropFromVelocity,
+  flowReynolds,
+  flowVelocity,
+} from './hydraulics/flow.ts'
 import { fluidBottles, fluidToBuy, hoseContent } from './hydraulics/fluid.ts'
+import { frictionChurchill, frictionColebrook, frictionHaaland, frictionLaminar } from './hydraulics/friction.ts'
 import {
   hydraulicPower,
   ramAnnulusArea,
@@ -15,6 +38,53 @@ import {
   ramSpeed,
   ramVolume,
 } from './hydraulics/ram.ts'
+import { tubeBarlow, tubeBoardman } from './hydraulics/tube-pressure.ts'
+import { viscosityAtTemperature, viscosityGradeMaximum, viscosityGradeMinimum } from './hydraulics/viscosity.ts'
+import {
+  ackermannOuterAngle,
+  ackermannPercentage,
+  davisArmAngle,
+  turningInnerRearRadius,
+  turningOuterFrontRadius,
+} from './linkage/ackermann.ts'
+import { bumpLateralPull, bumpSteerError } from './linkage/bump.ts'
+import {
+  demandEffectiveArm,
+  demandForceAtLever,
+  demandJackingMoment,
+  demandParkingLaw,
+  demandPower,
+  demandScrubMoment,
+  demandSizingSheet,
+  demandTrackRodForce,
+  demandUniformDisc,
+  demandUniformDiscPressure,
+} from './linkage/demand.ts'
+import { kingpinGroundOffset, kingpinTrail, steeringRatio } from './linkage/steering.ts'
+import { kingpinSpacingAtHeight, trapezoidArmAngle, trapezoidOuterAngle, trapezoidRodLength } from './linkage/trapezoid.ts'
+import {
+  beamColumnCentralFactor,
+  beamColumnMoment,
+  beamColumnStress,
+  clampBending,
+  clampCouple,
+  clampCoupleMaximum,
+  columnEccentricDeflection,
+  columnEccentricMoment,
+  columnSecantStress,
+} from './strength/beam-column.ts'
+import {
+  columnAllowable,
+  columnConstant,
+  columnCriticalLoad,
+  columnEuler,
+  columnEulerDiameter,
+  columnJohnson,
+  columnJohnsonDiameter,
+  columnSlenderness,
+  columnStepped,
+} from './strength/column.ts'
+import { tubeArea, tubeRadiusOfGyration, tubeSecondMoment, tubeSectionModulus } from './strength/tube.ts'
 import { surveyOffCentre, surveyStroke, surveyTotal, surveyTravel } from './survey/survey.ts'
 import {
   surveyCombinedUncertainty,
@@ -42,19 +112,72 @@ import {
 import { threadPitchMismatch, threadTurnsToBind } from './threads/mismatch.ts'
 import { threadNptE0, threadNptE1 } from './threads/npt.ts'
 import { threadStressAreaInch, threadStressAreaInchStrong, threadStressAreaMetric } from './threads/stress-area.ts'
+import { tyreLoadFromIndex, tyreOverallDiameter } from './tyres/tyre.ts'
 
 /** Every card of the house, in the order of their ids. */
 export const FORMULAS: readonly FormulaCard[] = [
+  ackermannOuterAngle,
+  ackermannPercentage,
+  beamColumnCentralFactor,
+  beamColumnMoment,
+  beamColumnStress,
   boltJointConstant,
   boltPreload,
   boltPreloadStress,
   boltProofLoad,
   boltServiceStress,
   boltTorque,
+  bumpLateralPull,
+  bumpSteerError,
+  casterFromSweep,
+  casterSmallAngle,
+  casterWorkshopRule,
+  clampBending,
+  clampCouple,
+  clampCoupleMaximum,
+  columnAllowable,
+  columnConstant,
+  columnCriticalLoad,
+  columnEccentricDeflection,
+  columnEccentricMoment,
+  columnEuler,
+  columnEulerDiameter,
+  columnJohnson,
+  columnJohnsonDiameter,
+  columnSecantStress,
+  columnSlenderness,
+  columnStepped,
+  davisArmAngle,
+  demandEffectiveArm,
+  demandForceAtLever,
+  demandJackingMoment,
+  demandParkingLaw,
+  demandPower,
+  demandScrubMoment,
+  demandSizingSheet,
+  demandTrackRodForce,
+  demandUniformDisc,
+  demandUniformDiscPressure,
+  flowAtVelocity,
+  flowBoreForVelocity,
+  flowDarcyDrop,
+  flowDynamicViscosity,
+  flowHeadLoss,
+  flowLaminarDrop,
+  flowLaminarDropFromVelocity,
+  flowReynolds,
+  flowVelocity,
   fluidBottles,
   fluidToBuy,
+  frictionChurchill,
+  frictionColebrook,
+  frictionHaaland,
+  frictionLaminar,
   hoseContent,
   hydraulicPower,
+  kingpinGroundOffset,
+  kingpinSpacingAtHeight,
+  kingpinTrail,
   ramAnnulusArea,
   ramAreaRatio,
   ramCapArea,
@@ -66,6 +189,10 @@ export const FORMULAS: readonly FormulaCard[] = [
   ramRodVolume,
   ramSpeed,
   ramVolume,
+  sleeveChangePerTurn,
+  sleeveChangeSameHand,
+  sleeveTurns,
+  steeringRatio,
   surveyCombinedUncertainty,
   surveyExpandedUncertainty,
   surveyOffCentre,
@@ -94,6 +221,27 @@ export const FORMULAS: readonly FormulaCard[] = [
   threadStressAreaInchStrong,
   threadStressAreaMetric,
   threadTurnsToBind,
+  toeAngleFromRod,
+  toeDistanceFromRod,
+  toeTotalDistance,
+  toeWheelAngle,
+  toeWheelDistance,
+  trapezoidArmAngle,
+  trapezoidOuterAngle,
+  trapezoidRodLength,
+  tubeArea,
+  tubeBarlow,
+  tubeBoardman,
+  tubeRadiusOfGyration,
+  tubeSecondMoment,
+  tubeSectionModulus,
+  turningInnerRearRadius,
+  turningOuterFrontRadius,
+  tyreLoadFromIndex,
+  tyreOverallDiameter,
+  viscosityAtTemperature,
+  viscosityGradeMaximum,
+  viscosityGradeMinimum,
 ]
 
 /** The card with this id, or undefined. */

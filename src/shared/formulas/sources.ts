@@ -100,3 +100,48 @@ export const surveyGeometry = source({
   mark: 'derived',
 })
 export const arithmetic = source({ id: 'arithmetic', cites: 'Arithmetic on round figures', mark: 'derived' })
+export const fluidMechanics = source({
+  id: 'white-fluid-mechanics',
+  cites: 'White, Fluid Mechanics, Examples 6.6 and 6.7',
+  mark: 'published',
+  read: 'a course copy',
+})
+export const lineVelocities = source({
+  id: 'line-velocities',
+  cites: 'Fluid-power tip on line sizes, table of velocities',
+  mark: 'published',
+  read: 'web copy',
+})
+export const mechanicsOfMaterials = source({
+  id: 'gere-goodno',
+  cites: 'Gere and Goodno, Mechanics of Materials, 7th edition, chapter 11',
+  mark: 'published',
+  read: 'copies of published solutions',
+})
+export const machineElements = source({
+  id: 'mott',
+  cites: 'Mott, Machine Elements in Mechanical Design, chapter 6',
+  mark: 'published',
+  read: 'copies of published solutions',
+})
+export const faires = source({
+  id: 'faires-334',
+  cites: 'Faires, Design of Machine Elements, Problem 334',
+  mark: 'published',
+  read: 'a solution set',
+})
+export const chassis = source({
+  id: 'barton-fieldhouse',
+  cites: 'Barton and Fieldhouse, Automotive Chassis Engineering, chapter 2 (pp. 82, 84, 90)',
+  mark: 'published',
+})
+export const steeringQuestion = source({
+  id: 'steering-question',
+  cites: 'Published exam question: wheelbase 2.743 m, pivots 1.065 m, track 1.217 m, inner wheel 40°',
+  mark: 'published',
+})
+export const tubeRows = source({
+  id: 'tube-rows',
+  cites: 'Arithmetic on tube sizes, E = 29 000 000 psi, 48 in between joints',
+  mark: 'derived',
+})

@@ -13,6 +13,8 @@ const FUNCTIONS = new Set(['sqrt', 'sin', 'cos', 'tan', 'asin', 'atan', 'abs', '
 /** Formulas with a constant that carries a unit of its own, so that the result does not scale as the symbols' units do. */
 const NOT_HOMOGENEOUS: Readonly<Record<string, string>> = {
   'thread.npt-e0': 'the standard takes 0.05 D with D in inches',
+  'tyre.load-from-index': 'a bare index gives kilograms',
+  'viscosity.at-temperature': 'the 0.7 is in mm²/s',
 }
 
 function sides(card: FormulaCard): { left: MathNode; right: MathNode } {
@@ -93,6 +95,7 @@ describe.each(FORMULAS.map((card) => [card.id, card] as const))('%s', (id, card)
     const tolerance = card.procedure ? 1e-7 : 1e-9 // a root search stops at its own step
     const check = (values: Values) => {
       const { left, right } = bySides(card, values)
+      fc.pre(Number.isFinite(card.compute(values as never)))
       if (!close(left, right, tolerance)) throw new Error(`${left} against ${right} for ${JSON.stringify(values)}`)
     }
     for (const e of card.examples) check(exampleValues(card, e.given))
