@@ -1,0 +1,60 @@
+import type { WorkingText } from '../../../shared/report/document.ts'
+import { Scroller } from '../Scroller.tsx'
+import { useNumbers } from './WorkingProvider.tsx'
+
+/** A number written out as a hand calculation: formula, formula with the values in it, result, where each value is from. */
+export function Working({ working }: { readonly working: WorkingText }) {
+  const numbers = useNumbers()
+  return (
+    <div className="working">
+      <p className="working-title">{working.title}</p>
+      <Scroller label={`Calculation: ${working.label}`} className="calculation">
+        <p className="equation">{working.equation}</p>
+        <p className="equation equation-values">{working.withValues}</p>
+        <p className="equation equation-result">{working.result}</p>
+      </Scroller>
+      {working.inputs.length > 0 && (
+        <Scroller label={`Values of ${working.label}`}>
+          <table className="grid">
+            <caption>Where the values come from</caption>
+            <thead>
+              <tr>
+                <th scope="col">Symbol</th>
+                <th scope="col">Meaning</th>
+                <th scope="col">Value</th>
+                <th scope="col">From</th>
+              </tr>
+            </thead>
+            <tbody>
+              {working.inputs.map((input) => (
+                <tr key={input.symbol}>
+                  <th scope="row" className="symbol">
+                    {input.symbol}
+                  </th>
+                  <td>{input.meaning}</td>
+                  <td className="value">{input.value}</td>
+                  <td>
+                    {input.opens !== null && numbers.has(input.opens) ? <OpenButton id={input.opens} text={input.from} /> : input.from}
+                  </td>
+                </tr>
+              ))}
+            </tbody>
+          </table>
+        </Scroller>
+      )}
+      {working.remark !== null && <p className="working-remark">{working.remark}</p>}
+      <p className="working-source">
+        <span className="label">Source</span> {working.source}
+      </p>
+    </div>
+  )
+}
+
+function OpenButton({ id, text }: { readonly id: string; readonly text: string }) {
+  const numbers = useNumbers()
+  return (
+    <button type="button" className="number-button" aria-haspopup="dialog" onClick={() => numbers.open(id)}>
+      {text}
+    </button>
+  )
+}
