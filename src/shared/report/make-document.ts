@@ -2,7 +2,7 @@ import type { Build } from '../model/build.ts'
 import type { Plan } from '../planner/plan.ts'
 import type { Block, Document, NumberText, Section } from './document.ts'
 import { findingTexts } from './findings.ts'
-import { numberTexts } from './numbers.ts'
+import { isHelper, numberTexts } from './numbers.ts'
 import { cautionsSection, checklistSection } from './sections/checklist.ts'
 import { lookSection, stopsSection } from './sections/findings.ts'
 import { fitSection } from './sections/fit.ts'
@@ -23,7 +23,7 @@ export interface DocumentOptions {
 export function makeDocument(build: Build, plan: Plan, { units, printedOn }: DocumentOptions): Document {
   const show = showIn(units)
   const findings = findingTexts(build, plan, units)
-  const numbers = numberTexts(build, plan, units)
+  const numbers = numberTexts(build, plan, units).filter((n) => !isHelper(n.id))
   const ofSurvey = (n: NumberText) => n.id.startsWith('survey.')
   const subject = `${plan.build.vehicle} · ${plan.build.name} · revision ${plan.build.revision}`
   const sections: (Section | null)[] = [

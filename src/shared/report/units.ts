@@ -18,9 +18,9 @@ const places = (count: (magnitude: number) => number) => (value: number) => trim
 const one = (unit: string, print: Step['print'] = digits(4)): readonly Step[] => [{ unit, print }]
 const both = (unit: string): Record<UnitSystem, readonly Step[]> => ({ inch: one(unit), metric: one(unit) })
 
-/** Thousandths in inch, ten-thousandths below a tenth; hundredths of a millimetre on shop sizes, tenths on long ones. */
-const inchPlaces = places((v) => (v < 0.1 ? 4 : 3))
-const millimetrePlaces = places((v) => (v < 10 ? 3 : v < 100 ? 2 : 1))
+/** Thousandths in inch, finer below a tenth; hundredths of a millimetre on shop sizes, tenths on long ones. */
+const inchPlaces = places((v) => (v < 0.001 ? 6 : v < 0.01 ? 5 : v < 0.1 ? 4 : 3))
+const millimetrePlaces = places((v) => (v < 0.1 ? 4 : v < 10 ? 3 : v < 100 ? 2 : 1))
 const degreePlaces = places((v) => (v < 1 ? 2 : 1))
 
 const TIME: readonly Step[] = [
@@ -126,10 +126,17 @@ export function showTaper(ratio: number): string {
   return `1:${significant(1 / ratio, 4)} (${significant(ratio * 12, 4)} in/ft)`
 }
 
-/** A named number as evidence: "stud taper 1:8 (1.5 in/ft)", "stud pitch 1.411 mm". */
+/** A named number as evidence: "taper of the stud 1:8 (1.5 in/ft)", "pitch, male 1.411 mm (18 per in)". */
 export function showNamed(name: string, value: number, dimension: Dimension, units: UnitSystem): string {
-  const shown = dimension === 'ratio' && /taper/i.test(name) ? showTaper(value) : showIn(units)(value, dimension)
-  return `${name} ${shown}`
+  if (dimension === 'ratio' && /^taper/i.test(name)) return `${name} ${showTaper(value)}`
+  const perInch = dimension === 'length' && /^pitch,/i.test(name) && value > 0 ? ` (${significant(0.0254 / value, 3)} per in)` : ''
+  return `${name} ${showIn(units)(value, dimension)}${perInch}`
+}
+
+/** A quantity in the unit in which `like` is printed, so that the terms of a sum stand in the unit of the sum. */
+export function showLike(value: number, like: number, dimension: Dimension, units: UnitSystem): string {
+  const step = stepFor(like, dimension, units)
+  return withUnit(step.print(inUnit(si(value, dimension), step.unit, dimension)), step.unit)
 }
 
 export const otherSystem = (units: UnitSystem): UnitSystem => (units === 'inch' ? 'metric' : 'inch')

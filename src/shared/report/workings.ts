@@ -6,8 +6,8 @@ import type { Source, SourceMark } from '../standards/source.ts'
 import type { WorkingText } from './document.ts'
 import { setEquation, setSymbol } from './equation.ts'
 import { aboutText } from './text/index.ts'
-import { labelOf } from './text/labels.ts'
-import { showIn, showTaper, showWithUncertainty, type UnitSystem } from './units.ts'
+import { chosenWords, labelOf } from './text/labels.ts'
+import { showIn, showLike, showTaper, showWithUncertainty, type UnitSystem } from './units.ts'
 
 const MARK_WORDS: Readonly<Record<SourceMark, string>> = {
   published: 'seen in the publication or a copy of it',
@@ -21,7 +21,7 @@ interface Method {
   readonly title: string
   readonly equation: string
   readonly result: string
-  readonly meanings: Readonly<Record<string, string>>
+  readonly inputs: readonly { readonly symbol: string; readonly meaning: string; readonly value: KnownValue; readonly shown: string }[]
   readonly source: string
   readonly remark: string | null
 }
@@ -38,13 +38,8 @@ export function workingTexts(build: Build, plan: Plan, units: UnitSystem): Worki
 }
 
 function workingText(build: Build, n: PlanNumber, units: UnitSystem): WorkingText {
-  const method = n.card === SUM ? sumOf(n) : methodOf(n)
-  const inputs = Object.entries(n.inputs)
-  const shown = (symbol: string, value: KnownValue) =>
-    value.dimension === 'ratio' && /taper/i.test(method.meanings[symbol] ?? '')
-      ? showTaper(value.si)
-      : showIn(units)(value.si, value.dimension)
-  const values = Object.fromEntries(inputs.map(([symbol, v]) => [symbol, showIn(units)(v.si, v.dimension)]))
+  const method = n.card === SUM ? sumOf(build, n, units) : methodOf(n, units)
+  const values = Object.fromEntries(method.inputs.map(({ symbol, shown }) => [symbol, shown]))
   return {
     id: n.id,
     label: labelOf(n.id),
@@ -54,10 +49,10 @@ function workingText(build: Build, n: PlanNumber, units: UnitSystem): WorkingTex
     result: `${setSymbol(method.result)} = ${resultText(n, units)}`,
     source: method.source,
     remark: method.remark,
-    inputs: inputs.map(([symbol, value]) => ({
+    inputs: method.inputs.map(({ symbol, meaning, value, shown }) => ({
       symbol: setSymbol(symbol),
-      meaning: method.meanings[symbol] ?? symbol,
-      value: shown(symbol, value),
+      meaning,
+      value: value.dimension === 'ratio' && /taper/i.test(meaning) ? showTaper(value.si) : shown,
       from: originText(build, value),
       opens: value.origin.kind === 'number' ? value.origin.id : null,
     })),
@@ -70,30 +65,45 @@ function resultText(n: PlanNumber, units: UnitSystem): string {
   return `${sure.value} ± ${sure.uncertainty}`
 }
 
-function methodOf(n: PlanNumber): Method {
+function methodOf(n: PlanNumber, units: UnitSystem): Method {
   const card = findFormula(n.card)
   if (!card) throw new Error(`number ${n.id} names a formula that does not exist: ${n.card}`)
   return {
     title: card.title,
     equation: card.equation,
     result: card.result.symbol,
-    meanings: Object.fromEntries(Object.entries(card.symbols).map(([symbol, s]) => [symbol, s.meaning])),
+    inputs: Object.entries(n.inputs).map(([symbol, value]) => ({
+      symbol,
+      meaning: card.symbols[symbol]?.meaning ?? symbol,
+      value,
+      shown: showIn(units)(value.si, value.dimension),
+    })),
     source: sourceText(card.source),
     remark: card.remark ?? null,
   }
 }
 
-function sumOf(n: PlanNumber): Method {
-  const symbols = Object.keys(n.inputs)
-  const meaning = (v: KnownValue) => (v.origin.kind === 'number' ? labelOf(v.origin.id) : 'term of the sum')
+/** A sum has no card: its terms are numbered, and printed in the unit of the sum. */
+function sumOf(build: Build, n: PlanNumber, units: UnitSystem): Method {
+  const inputs = Object.values(n.inputs).map((value, i) => ({
+    symbol: `s${i + 1}`,
+    meaning: termMeaning(build, value),
+    value,
+    shown: showLike(value.si, n.si, n.dimension, units),
+  }))
   return {
     title: 'Sum of its terms',
-    equation: `S = ${symbols.join(' + ')}`,
+    equation: `S = ${inputs.map(({ symbol }) => symbol).join(' + ')}`,
     result: 'S',
-    meanings: Object.fromEntries(Object.entries(n.inputs).map(([symbol, v]) => [symbol, meaning(v)])),
+    inputs,
     source: 'Plain addition.',
     remark: null,
   }
+}
+
+function termMeaning(build: Build, { origin }: KnownValue): string {
+  if (origin.kind === 'number') return labelOf(origin.id)
+  return origin.kind === 'entered' ? aboutText(build, origin.path) : 'term of the sum'
 }
 
 function originText(build: Build, { origin }: KnownValue): string {
@@ -103,7 +113,7 @@ function originText(build: Build, { origin }: KnownValue): string {
     case 'table':
       return `table: ${origin.table}, row ${origin.row}, column ${origin.column}`
     case 'chosen':
-      return `chosen: ${origin.why}`
+      return `chosen: ${chosenWords(origin.why)}`
     case 'number':
       return `computed: ${labelOf(origin.id)}`
     case 'readings':

@@ -48,10 +48,19 @@ export function torqueSection({ torques }: Plan, show: Show): Section {
 }
 
 function torqueRow(t: TorqueLine, show: Show): DocumentCell[] {
-  const value = t.value === null ? (t.angle === null ? 'not known' : show(t.angle, 'angle')) : show(t.value, 'torque')
-  const turned = t.value !== null && t.angle !== null ? `then ${show(t.angle, 'angle')}` : null
+  const [value, second] = valueTexts(t, show)
   const tolerance = t.tolerance === null ? '–' : `± ${show(t.tolerance, 'torque')}`
-  return [text(t.what, history(t, show)), text(value, turned), text(tolerance), text(FROM_WORDS[t.from], t.source), BOX, BOX, BOX, TICK]
+  return [text(t.what, history(t, show)), text(value, second), text(tolerance), text(FROM_WORDS[t.from], t.source), BOX, BOX, BOX, TICK]
+}
+
+/** The value to the letter as it was typed from its source; below it the reader's units and what is turned on from there. */
+function valueTexts(t: TorqueLine, show: Show): [string, string | null] {
+  const angle = t.angle === null ? null : show(t.angle, 'angle')
+  if (t.value === null) return [angle ?? 'not known', null]
+  const own = show(t.value, 'torque')
+  const typed = t.typedValue ?? own
+  const below = [typed === own ? null : `= ${own}`, angle && `then ${angle}`].filter((s) => s !== null)
+  return [typed, below.join(', ') || null]
 }
 
 /** What was applied last, and when it is to be checked again. */
