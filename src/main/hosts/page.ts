@@ -1,5 +1,5 @@
-import { stat } from 'node:fs/promises'
-import { extname, join, resolve, sep } from 'node:path'
+import { realpath, stat } from 'node:fs/promises'
+import { extname, join, sep } from 'node:path'
 
 /** Nothing but the program's own files and its own procedures; data: only for pictures (the empty favicon). */
 export const CONTENT_SECURITY_POLICY = [
@@ -44,21 +44,26 @@ export interface PageFile {
 
 /**
  * The file of the built page that a URL's path names ("/" is the page itself), or undefined when there is none. A path that
- * leads out of the folder, a dot-file, a folder and a kind of file that the page has none of are all "none".
+ * leads out of the folder (by dots or by a link), a dot-file, a folder and a kind of file that the page has none of are all "none".
  */
 export async function findPageFile(folder: string, urlPath: string): Promise<PageFile | undefined> {
-  let name: string
+  const name = decode(urlPath === '/' ? '/index.html' : urlPath)
+  if (name === undefined) return undefined
+  if (name.includes('\0') || name.includes('\\') || name.split('/').some((step) => step.startsWith('.'))) return undefined
+  const mediaType = MEDIA_TYPES[extname(name)]
+  if (mediaType === undefined) return undefined
   try {
-    name = decodeURIComponent(urlPath)
+    const path = await realpath(join(folder, name))
+    const inside = path.startsWith((await realpath(folder)) + sep)
+    return inside && (await stat(path)).isFile() ? { path, mediaType } : undefined
   } catch {
     return undefined
   }
-  if (name.includes('\0') || name.includes('\\') || name.split('/').some((step) => step.startsWith('.'))) return undefined
-  const path = resolve(join(folder, name === '/' ? 'index.html' : name))
-  const mediaType = MEDIA_TYPES[extname(path)]
-  if (mediaType === undefined || !path.startsWith(resolve(folder) + sep)) return undefined
+}
+
+function decode(urlPath: string): string | undefined {
   try {
-    return (await stat(path)).isFile() ? { path, mediaType } : undefined
+    return decodeURIComponent(urlPath)
   } catch {
     return undefined
   }

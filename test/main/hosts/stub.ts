@@ -1,0 +1,17 @@
+import type { Procedures } from '../../../src/shared/contract/contract.ts'
+
+/** Procedures without a database behind them, for tests of the doors alone. */
+export function stubProcedures(own: Partial<Procedures> = {}): Procedures {
+  const refused = async () => ({ ok: false as const, problems: [{ code: 'stub', place: '', sentence: 'A stub has no builds.' }] })
+  return {
+    'program.about': async () => ({ version: '0.0.0', host: 'browser', dataFolder: 'nowhere', database: { ok: true, value: null } }),
+    'builds.list': async () => ({ ok: true, value: [] }),
+    'builds.open': refused,
+    'builds.import': refused,
+    'builds.export': refused,
+    'demo.add': refused,
+    'sheet.print': refused,
+    'files.save': refused,
+    ...own,
+  }
+}
