@@ -17,7 +17,10 @@ export const header = z.strictObject({
   /** what numbers are shown in first */
   units: z.enum(['inch', 'metric']),
   /** ISO 4217 code of every price */
-  currency: z.string().regex(/^[A-Z]{3}$/).optional(),
+  currency: z
+    .string()
+    .regex(/^[A-Z]{3}$/)
+    .optional(),
   startedOn: day.optional(),
   /** share of the fluid to have in hand for purging, beside what the system holds: "25 %" */
   purgeAllowance: quantity('ratio', { min: 0, max: 5 }).optional(),

@@ -1,7 +1,7 @@
 import * as z from 'zod'
 import type { Dimension, Typed } from '../quantities/dimension.ts'
-import { parseQuantity } from '../quantities/parse.ts'
 import { DIMENSIONS } from '../quantities/dimension.ts'
+import { parseQuantity } from '../quantities/parse.ts'
 import type { Issue } from '../result/result.ts'
 
 /** Range of a quantity in base SI. `positive` excludes zero. */
@@ -35,7 +35,8 @@ export function quantity<D extends Dimension>(dimension: D, range: QuantityRange
       if (low || (range.max !== undefined && v > range.max)) {
         return raise(ctx, [
           {
-            code: 'quantity.out_of_range', path: [],
+            code: 'quantity.out_of_range',
+            path: [],
             facts: { typed, dimension, min: min ?? null, max: range.max ?? null, excludesMin: range.positive ?? false },
           },
         ])

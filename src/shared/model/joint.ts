@@ -6,7 +6,15 @@ export const endRef = z.string().regex(/^[a-z0-9][a-z0-9-]{0,63}\/[a-z0-9][a-z0-
 
 /** What goes between two ends or on them to make the joint good. */
 export const JOINT_AIDS = [
-  'sealant', 'bonded washer', 'crush washers', 'jam nut', 'castle nut and cotter', 'lock nut', 'weld', 'hose clamp', 'pinch bolt',
+  'sealant',
+  'bonded washer',
+  'crush washers',
+  'jam nut',
+  'castle nut and cotter',
+  'lock nut',
+  'weld',
+  'hose clamp',
+  'pinch bolt',
 ] as const
 
 /** Two ends that are to be put together. */

@@ -36,46 +36,68 @@ const diameter = quantity('length', { positive: true, max: 0.5 }).optional()
 
 /** Parts that say no more than where they join. */
 const plainKinds = [
-  'knuckle', 'steering arm', 'pitman arm', 'rod end', 'bung', 'clamp', 'bracket', 'adapter', 'fastener', 'damper', 'axle housing', 'other',
+  'knuckle',
+  'steering arm',
+  'pitman arm',
+  'rod end',
+  'bung',
+  'clamp',
+  'bracket',
+  'adapter',
+  'fastener',
+  'damper',
+  'axle housing',
+  'other',
 ] as const
 
 export const part = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.enum(plainKinds), ...common }),
   z.strictObject({
-    kind: z.literal('tube'), ...common,
+    kind: z.literal('tube'),
+    ...common,
     /** what it serves as */
     serves: z.enum(['tie rod', 'drag link', 'other']).optional(),
-    outsideDiameter: diameter, wall: quantity('length', { positive: true, max: 0.1 }).optional(), length: shortLength,
+    outsideDiameter: diameter,
+    wall: quantity('length', { positive: true, max: 0.1 }).optional(),
+    length: shortLength,
     material: name.optional(),
   }),
   z.strictObject({
-    kind: z.literal('ram'), ...common,
+    kind: z.literal('ram'),
+    ...common,
     ended: z.enum(['single', 'double']).optional(),
-    bore: diameter, rod: diameter, stroke: quantity('length', { positive: true, max: 2 }).optional(),
+    bore: diameter,
+    rod: diameter,
+    stroke: quantity('length', { positive: true, max: 2 }).optional(),
     /** between the mounting pins, fully closed */
     closedLength: shortLength,
   }),
   z.strictObject({
-    kind: z.literal('hose'), ...common,
+    kind: z.literal('hose'),
+    ...common,
     line: z.enum(['pressure', 'return', 'suction', 'ram']).optional(),
-    bore: diameter, length: shortLength,
+    bore: diameter,
+    length: shortLength,
   }),
   z.strictObject({
-    kind: z.literal('pump'), ...common,
+    kind: z.literal('pump'),
+    ...common,
     reliefPressure: quantity('pressure', { positive: true, max: 5e7 }).optional(),
     idleFlow: quantity('flow', { positive: true, max: 0.01 }).optional(),
     cruiseFlow: quantity('flow', { positive: true, max: 0.01 }).optional(),
     volume,
   }),
   z.strictObject({
-    kind: z.literal('steering box'), ...common,
+    kind: z.literal('steering box'),
+    ...common,
     turns: quantity('ratio', { positive: true, max: 10 }).optional(),
     sweep: quantity('angle', { positive: true, max: 3.2 }).optional(),
     volume,
   }),
   z.strictObject({ kind: z.enum(['reservoir', 'cooler', 'filter']), ...common, volume }),
   z.strictObject({
-    kind: z.literal('fluid'), ...common,
+    kind: z.literal('fluid'),
+    ...common,
     grade: name.optional(),
     bottle: quantity('volume', { positive: true, max: 0.3 }).optional(),
   }),

@@ -54,7 +54,8 @@ export function referenceIssues(file: Raw): Issue[] {
       if (!partIds.has(part)) issues.push(issue('reference.nothing_there', ['joints', i, which], { id: part, kind: 'part' }))
       else if (!ends.has(ref)) issues.push(issue('reference.no_such_end', ['joints', i, which], { part, end }))
     }
-    if (text(joint.a) !== undefined && joint.a === joint.b) issues.push(issue('reference.to_itself', ['joints', i, 'b'], { id: String(joint.a) }))
+    if (text(joint.a) !== undefined && joint.a === joint.b)
+      issues.push(issue('reference.to_itself', ['joints', i, 'b'], { id: String(joint.a) }))
   })
   list(file.torqueSpecs).forEach((spec, i) => lead(jointIds, spec.joint, ['torqueSpecs', i, 'joint'], 'joint'))
   list(file.torqueRecords).forEach((record, i) => {

@@ -66,7 +66,11 @@ function planBottles(build: Build, toBuy: Known<'volume'>, ledger: Ledger): void
   const listed = fluid.quantity ?? 1
   if (bottles && bottles.si > listed) {
     ledger.add({
-      code: 'fluid.too_few_bottles', severity: 'look', about: ['parts', i, 'quantity'], facts: { listed, wanted: bottles.si }, numbers: ['fluid.bottles'],
+      code: 'fluid.too_few_bottles',
+      severity: 'look',
+      about: ['parts', i, 'quantity'],
+      facts: { listed, wanted: bottles.si },
+      numbers: ['fluid.bottles'],
     })
   }
 }

@@ -57,14 +57,22 @@ function judge(joint: Joint, i: number, ends: ReadonlyMap<string, PlacedEnd>, le
   const verdict = fit(a.end.connection.end, b.end.connection.end)
   const unmet = verdict.conditions.filter((c) => !isMet(c, joint))
   const facts = {
-    joint: joint.id, partA: a.part.name, partB: b.part.name, endA: a.end.name, endB: b.end.name, typedA: a.end.connection.typed,
+    joint: joint.id,
+    partA: a.part.name,
+    partB: b.part.name,
+    endA: a.end.name,
+    endB: b.end.name,
+    typedA: a.end.connection.typed,
     typedB: b.end.connection.typed,
   }
   const severity = SEVERITY[verdict.kind]
   if (severity) {
     ledger.add({
-      code: CODE[verdict.kind], severity, about: ['joints', i],
-      facts: { ...facts, reasons: verdict.reasons.map((r) => r.code), measure: verdict.measure },
+      code: CODE[verdict.kind],
+      severity,
+      about: ['joints', i],
+      facts,
+      verdict,
       evidence: verdict.reasons.flatMap((r) => r.evidence),
     })
   } else if (unmet.length > 0) {

@@ -25,6 +25,8 @@ export interface Finding {
   readonly evidence: readonly Evidence[]
   /** ids of numbers of the plan that it rests on */
   readonly numbers: readonly string[]
+  /** the verdict it tells of, when it is about a joint */
+  readonly verdict?: Verdict
 }
 
 /** Where the value of one symbol came from. */

@@ -54,7 +54,9 @@ function planRam(
     const pulls = ledger.compute(id('pull'), ramForce, { p: relief, A: annulus })
     if (pushes && pulls && ram.ended === 'single') {
       ledger.add({
-        code: 'ram.weaker_pulling', severity: 'noted', about: ['parts', i],
+        code: 'ram.weaker_pulling',
+        severity: 'noted',
+        about: ['parts', i],
         evidence: [
           { name: 'push at relief', dimension: 'force', si: pushes.si },
           { name: 'pull at relief', dimension: 'force', si: pulls.si },
@@ -79,7 +81,11 @@ function checkStroke(ram: PartOf<'ram'>, i: number, survey: SurveyResult | null,
     { name: 'left over', dimension: 'length', si: margin },
     { name: 'uncertainty of the travel', dimension: 'length', si: doubt },
   ] as const
-  const finding = { about: ['parts', i, 'stroke'], evidence, numbers: ['survey.stroke', number].filter((n) => ledger.numbers.some((x) => x.id === n)) }
+  const finding = {
+    about: ['parts', i, 'stroke'],
+    evidence,
+    numbers: ['survey.stroke', number].filter((n) => ledger.numbers.some((x) => x.id === n)),
+  }
   if (margin < -doubt) ledger.add({ code: 'ram.stroke_short', severity: 'stops', ...finding })
   else if (margin <= doubt) ledger.add({ code: 'ram.stroke_no_room', severity: 'look', ...finding })
   else ledger.add({ code: 'ram.stroke_enough', severity: 'noted', ...finding })

@@ -47,7 +47,9 @@ export function planSurvey(build: Build, ledger: Ledger): { result: SurveyResult
   const at = Object.fromEntries(MARKS.map((m) => [m, meanOf(m, readings[m])])) as Record<Mark, Known<'length'>>
   if ((at.left.si - at.centre.si) * (at.right.si - at.centre.si) >= 0) {
     ledger.add({
-      code: 'survey.impossible_order', severity: 'stops', about: ['survey', 'readings'],
+      code: 'survey.impossible_order',
+      severity: 'stops',
+      about: ['survey', 'readings'],
       evidence: MARKS.map((m) => ({ name: `mark ${m}`, dimension: 'length', si: at[m].si })),
     })
     return none
@@ -66,15 +68,25 @@ function meanOf(mark: Mark, readings: readonly Length[]): Known<'length'> {
   return fromOrigin('length', mean(readings, 'length') as Length, { kind: 'readings', mark, statistic: 'mean' })
 }
 
-function numbers(survey: Survey, readings: Record<Mark, readonly Length[]>, at: Record<Mark, Known<'length'>>, ledger: Ledger): SurveyResult | null {
+function numbers(
+  survey: Survey,
+  readings: Record<Mark, readonly Length[]>,
+  at: Record<Mark, Known<'length'>>,
+  ledger: Ledger,
+): SurveyResult | null {
   const left = ledger.compute('survey.left', surveyTravel, { x_m: at.left, x_c: at.centre })
   const right = ledger.compute('survey.right', surveyTravel, { x_m: at.right, x_c: at.centre })
   const total = left && right && ledger.compute('survey.total', surveyTotal, { t_L: left, t_R: right })
   if (!left || !right || !total) return null
   const offCentre = ledger.compute('survey.off-centre', surveyOffCentre, { t_L: left, t_R: right })
 
-  const resolution = ledger.compute('survey.u-resolution', surveyResolutionUncertainty, { r: entered('length', survey.resolution, ['survey', 'resolution']) as Known<'length'> })
-  const u = Object.fromEntries(MARKS.map((m) => [m, markUncertainty(m, readings[m], resolution, ledger)])) as Record<Mark, Known<'length'> | undefined>
+  const resolution = ledger.compute('survey.u-resolution', surveyResolutionUncertainty, {
+    r: entered('length', survey.resolution, ['survey', 'resolution']) as Known<'length'>,
+  })
+  const u = Object.fromEntries(MARKS.map((m) => [m, markUncertainty(m, readings[m], resolution, ledger)])) as Record<
+    Mark,
+    Known<'length'> | undefined
+  >
   const expanded = (id: string, a: Known<'length'> | undefined, b: Known<'length'> | undefined): Known<'length'> | undefined => {
     const combined = a && b && ledger.compute(`${id}.u`, surveyCombinedUncertainty, { u_1: a, u_2: b })
     const wide = combined && ledger.compute(`${id}.U`, surveyExpandedUncertainty, { k: chosen('ratio', ratio(2), 'coverage'), u: combined })
@@ -92,7 +104,12 @@ function numbers(survey: Survey, readings: Record<Mark, readonly Length[]>, at: 
   return { total, stroke, uncertainty: wide?.si }
 }
 
-function markUncertainty(mark: Mark, readings: readonly Length[], resolution: Known<'length'> | undefined, ledger: Ledger): Known<'length'> | undefined {
+function markUncertainty(
+  mark: Mark,
+  readings: readonly Length[],
+  resolution: Known<'length'> | undefined,
+  ledger: Ledger,
+): Known<'length'> | undefined {
   const s = standardDeviation(readings, 'length')
   if (s === undefined || !resolution) return resolution
   const repeat = ledger.compute(`survey.u-repeat-${mark}`, surveyRepeatability, {
@@ -117,7 +134,10 @@ function checkCare(survey: Survey, readings: Record<Mark, readonly Length[]>, le
     const spread = Math.max(...values) - Math.min(...values)
     if (spread > SPREAD_IN_DIVISIONS * survey.resolution.si) {
       ledger.add({
-        code: 'survey.spread', severity: 'look', about: ['survey', 'readings'], facts: { mark },
+        code: 'survey.spread',
+        severity: 'look',
+        about: ['survey', 'readings'],
+        facts: { mark },
         evidence: [
           { name: 'spread of the readings', dimension: 'length', si: spread },
           { name: 'smallest division', dimension: 'length', si: survey.resolution.si },
@@ -130,7 +150,10 @@ function checkCare(survey: Survey, readings: Record<Mark, readonly Length[]>, le
 function checkCentre(left: number, right: number, offCentre: number, ledger: Ledger): void {
   if (Math.abs(offCentre) <= OFF_CENTRE_SHARE * Math.min(left, right)) return
   ledger.add({
-    code: 'survey.off_centre', severity: 'look', about: ['survey'], facts: { more: offCentre > 0 ? 'right' : 'left' },
+    code: 'survey.off_centre',
+    severity: 'look',
+    about: ['survey'],
+    facts: { more: offCentre > 0 ? 'right' : 'left' },
     evidence: [
       { name: 'travel left', dimension: 'length', si: left },
       { name: 'travel right', dimension: 'length', si: right },

@@ -10,7 +10,12 @@ export function planTorques(build: Build, joints: readonly JointVerdict[], ledge
   joints.forEach(({ joint, verdict }, i) => {
     const tightened = verdict.rule === 'threads' || verdict.rule === 'ports' || verdict.rule === 'tapers' || verdict.rule === 'cylinders'
     if (tightened && !withSpec.has(joint)) {
-      ledger.add({ code: 'torque.none_for_joint', severity: 'noted', about: ['joints', i], facts: { joint: build.joints[i]?.name ?? joint } })
+      ledger.add({
+        code: 'torque.none_for_joint',
+        severity: 'noted',
+        about: ['joints', i],
+        facts: { joint: build.joints[i]?.name ?? joint },
+      })
     }
   })
   return specs.map((spec, i) => {
@@ -22,15 +27,20 @@ export function planTorques(build: Build, joints: readonly JointVerdict[], ledge
 /** The newest record of a spec that no later one corrects. */
 function lastRecord(records: readonly TorqueRecord[], spec: string): TorqueRecord | undefined {
   const corrected = new Set(records.map((r) => r.corrects))
-  return records.filter((r) => r.spec === spec && !corrected.has(r.id)).sort((a, b) => (a.on < b.on ? -1 : a.on > b.on ? 1 : 0)).at(-1)
+  return records
+    .filter((r) => r.spec === spec && !corrected.has(r.id))
+    .sort((a, b) => (a.on < b.on ? -1 : a.on > b.on ? 1 : 0))
+    .at(-1)
 }
 
 function line(spec: TorqueSpec, i: number, record: TorqueRecord | undefined, ledger: Ledger): TorqueLine {
-  const within =
-    record && spec.value && spec.tolerance ? Math.abs(record.value.si - spec.value.si) <= spec.tolerance.si * (1 + 1e-9) : null
+  const within = record && spec.value && spec.tolerance ? Math.abs(record.value.si - spec.value.si) <= spec.tolerance.si * (1 + 1e-9) : null
   if (record && within === false) {
     ledger.add({
-      code: 'torque.out_of_tolerance', severity: 'stops', about: ['torqueSpecs', i], facts: { what: spec.what, on: record.on },
+      code: 'torque.out_of_tolerance',
+      severity: 'stops',
+      about: ['torqueSpecs', i],
+      facts: { what: spec.what, on: record.on },
       evidence: [
         { name: 'torque applied', dimension: 'torque', si: record.value.si },
         { name: 'torque wanted', dimension: 'torque', si: spec.value?.si ?? 0 },

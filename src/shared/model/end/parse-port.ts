@@ -8,7 +8,10 @@ import type { PortFamily } from './types.ts'
 const NAMES: readonly (readonly [PortFamily, RegExp])[] = [
   ['inverted flare', /(?<!\w)(?:inverted(?:\s*flare)?|inv\.?\s*flare|if|i\.f\.)(?!\w)/],
   ['bsp cone 60', /(?<!\w)(?:bsp\s*)?60\s*(?:°|deg(?:rees?)?)\s*cone(?!\w)|(?<!\w)iso\s*8434-6(?!\w)/],
-  ['flare 37', /(?<!\w)(?:37\s*(?:°|deg(?:rees?)?)?\s*(?:flare|cone)|flare\s*37\s*(?:°|deg)?|jic(?:\s*37\s*°?)?|an|iso\s*8434-2|sae\s*j514)(?!\w)/],
+  [
+    'flare 37',
+    /(?<!\w)(?:37\s*(?:°|deg(?:rees?)?)?\s*(?:flare|cone)|flare\s*37\s*(?:°|deg)?|jic(?:\s*37\s*°?)?|an|iso\s*8434-2|sae\s*j514)(?!\w)/,
+  ],
   ['flare 45', /(?<!\w)(?:45\s*(?:°|deg(?:rees?)?)?\s*flare|flare\s*45\s*(?:°|deg)?|sae\s*j512)(?!\w)/],
   ['o-ring boss', /(?<!\w)(?:o-?\s?ring\s*boss|orb|sae\s*j1926(?:-\d)?|iso\s*11926(?:-\d)?|straight[- ]thread\s*o-?ring)(?!\w)/],
   ['face seal', /(?<!\w)(?:o-?\s?ring\s*)?face[- ]?seal(?!\w)|(?<!\w)(?:orfs|sae\s*j1453(?:-\d)?|iso\s*8434-3)(?!\w)/],
@@ -50,10 +53,17 @@ function takeDashSize(scan: Scan, family: PortFamily, typed: string): Result<Por
   const tube = scan.take(/(?<![\w/.-])((?:\d+(?:\s+|-))?\d+\s*\/\s*\d+)(?:\s*in|")?(?:\s*tube)?(?![\w/.])/)
   if (tube) {
     const size = inchSize(tube[1] as string)
-    return valueOr(sizes.find((s) => s.tube === size?.name), () => unknown(`${tube[1]} in tube`))
+    return valueOr(
+      sizes.find((s) => s.tube === size?.name),
+      () => unknown(`${tube[1]} in tube`),
+    )
   }
   const bare = scan.take(/(?<![\w/.-])(\d{1,2})(?![\w/.°])/)
-  if (bare) return valueOr(sizes.find((s) => s.size === `-${Number(bare[1])}`), () => unknown(bare[1] as string))
+  if (bare)
+    return valueOr(
+      sizes.find((s) => s.size === `-${Number(bare[1])}`),
+      () => unknown(bare[1] as string),
+    )
   return fail(issue('end.no_size', [], { typed, family }))
 }
 
@@ -63,8 +73,9 @@ function takeThreadSize(scan: Scan, family: PortFamily, typed: string): Result<P
   if (!read.ok) return read
   const sizes = portSizes(family)
   const designation = read.value.thread.designation
-  return valueOr(sizes.find((s) => s.thread.designation === designation), () =>
-    fail(issue('end.unknown_size', [], { typed, family, said: designation, sizes: sizes.map((s) => s.size) })),
+  return valueOr(
+    sizes.find((s) => s.thread.designation === designation),
+    () => fail(issue('end.unknown_size', [], { typed, family, said: designation, sizes: sizes.map((s) => s.size) })),
   )
 }
 
@@ -77,16 +88,23 @@ function takeCone(scan: Scan, typed: string): Result<PortSize> {
   const both = [...portSizes('cone 24 light'), ...portSizes('cone 24 heavy')]
   if (said) {
     const size = both.find((s) => s.size === `${Number(said[1])}${heavy ? 'S' : 'L'}`)
-    if (!size) return fail(issue('end.unknown_size', [], { typed, family: 'cone 24', said: `${said[1]}${heavy ? 'S' : 'L'}`, sizes: both.map((s) => s.size) }))
+    if (!size)
+      return fail(
+        issue('end.unknown_size', [], { typed, family: 'cone 24', said: `${said[1]}${heavy ? 'S' : 'L'}`, sizes: both.map((s) => s.size) }),
+      )
     if (read && read.value.thread.designation !== size.thread.designation) {
-      return fail(issue('end.contradicts', [], { typed, said: read.value.thread.designation, is: `${size.size} (${size.thread.designation})` }))
+      return fail(
+        issue('end.contradicts', [], { typed, said: read.value.thread.designation, is: `${size.size} (${size.thread.designation})` }),
+      )
     }
     return ok(size)
   }
   if (!read) return fail(issue('end.no_size', [], { typed, family: 'cone 24' }))
   const fitting = both.filter((s) => s.thread.designation === read.value.thread.designation)
   if (fitting.length === 1) return ok(fitting[0] as PortSize)
-  return fail(issue('end.unknown_size', [], { typed, family: 'cone 24', said: read.value.thread.designation, sizes: fitting.map((s) => s.size) }))
+  return fail(
+    issue('end.unknown_size', [], { typed, family: 'cone 24', said: read.value.thread.designation, sizes: fitting.map((s) => s.size) }),
+  )
 }
 
 function valueOr(found: PortSize | undefined, otherwise: () => Result<never>): Result<PortSize> {

@@ -7,7 +7,9 @@ const FRACTION = String.raw`\d+\s*/\s*\d+`
 const INCH_SIZE = String.raw`(?:(?:#|no\.?\s*)\d+|\d+(?:\s+|-)${FRACTION}|${FRACTION}|\d*\.\d+|\d+)`
 
 /** "7/8-14 UNF-2A": size, threads per inch, series, class */
-const UNIFIED = new RegExp(String.raw`(?<![\w/.-])(${INCH_SIZE})(?:\s*in|")?\s*-\s*(\d+(?:\.\d+)?)\s*(?:tpi)?\s*(unc|unf|unef|uns|un)?(?:\s*-?\s*([123][ab]))?(?![\w/.])`)
+const UNIFIED = new RegExp(
+  String.raw`(?<![\w/.-])(${INCH_SIZE})(?:\s*in|")?\s*-\s*(\d+(?:\.\d+)?)\s*(?:tpi)?\s*(unc|unf|unef|uns|un)?(?:\s*-?\s*([123][ab]))?(?![\w/.])`,
+)
 /** "M18x1.5-6g", "m18 x 1,5", "M12" */
 const METRIC = /(?<![\w/.])m\s*(\d+(?:[.,]\d+)?)(?:\s*x\s*(\d*[.,]?\d+))?(?:\s*-?\s*(\d[gh](?:\d[gh])?))?(?![\w/])/
 const PIPE_SIZE = String.raw`(?:\d+(?:\s+|-)${FRACTION}|${FRACTION}|\d+)`
@@ -16,7 +18,9 @@ const AMERICAN_PIPE = new RegExp(String.raw`(?<![\w/.-])(${PIPE_SIZE})(?:\s*in|"
 const AMERICAN_PIPE_TURNED = new RegExp(String.raw`(?<!\w)(nptf|npt)\s*(${PIPE_SIZE})(?:\s*in|")?(?:-\s*(\d+(?:\.\d+)?))?(?![\w/.-])`)
 /** "G 3/8 A", "R 1/4", "Rc1/2" */
 const BRITISH_PIPE = new RegExp(String.raw`(?<!\w)(g|rc|rp|r)\s*(${PIPE_SIZE})(?:\s*in|")?(?:\s*-\s*(\d+))?(?:\s*([ab])(?!\w))?(?![\w/.-])`)
-const BRITISH_WORDS = new RegExp(String.raw`(?<![\w/.-])(${PIPE_SIZE})(?:\s*in|")?\s*(?:-\s*(\d+))?\s*(bspp|bspt)(?!\w)|(?<!\w)(bspp|bspt)\s*(${PIPE_SIZE})(?:\s*in|")?(?![\w/.-])`)
+const BRITISH_WORDS = new RegExp(
+  String.raw`(?<![\w/.-])(${PIPE_SIZE})(?:\s*in|")?\s*(?:-\s*(\d+))?\s*(bspp|bspt)(?!\w)|(?<!\w)(bspp|bspt)\s*(${PIPE_SIZE})(?:\s*in|")?(?![\w/.-])`,
+)
 
 export interface ReadThread {
   readonly thread: Thread
@@ -93,9 +97,22 @@ function withClass(thread: Thread, fitClass: string | undefined): ReadThread {
 }
 
 /** A designation that no table has, with what a person may have measured instead. */
-function unknownThread(typed: string, family: ThreadFamily, major: number, pitch: number | undefined, others: readonly string[] = []): Issue {
+function unknownThread(
+  typed: string,
+  family: ThreadFamily,
+  major: number,
+  pitch: number | undefined,
+  others: readonly string[] = [],
+): Issue {
   const near = pitch === undefined ? [] : threadsNear(major, pitch).map((t) => t.designation)
-  return issue('end.unknown_thread', [], { typed, family, near, others, pitch: pitch ?? null, perInch: pitch === undefined ? null : 0.0254 / pitch })
+  return issue('end.unknown_thread', [], {
+    typed,
+    family,
+    near,
+    others,
+    pitch: pitch ?? null,
+    perInch: pitch === undefined ? null : 0.0254 / pitch,
+  })
 }
 
 /** "1 1/4", "1.25" and "1-1/4" are one size; so are "7/8" and ".875". Decimal sizes count only when they are a 64th of an inch exactly. */

@@ -23,7 +23,9 @@ const LENGTH_FACET = /^(large|small|engaged|through|length|long|thick|wide|width
  */
 export function parseEnd(typed: string): Result<End> {
   if (typed.length > 160) return fail(issue('end.too_long', [], { typed: typed.slice(0, 40) }))
-  const [head = '', ...tail] = unify(typed).split(/,(?=\s|$)/).map((t) => t.trim())
+  const [head = '', ...tail] = unify(typed)
+    .split(/,(?=\s|$)/)
+    .map((t) => t.trim())
   if (head === '') return fail(issue('end.not_understood', [], { typed }))
   if (UNKNOWN.test(head)) return withFacets({ kind: 'unmeasured' }, tail, typed)
   const shape = readShape(head, typed)
@@ -79,7 +81,8 @@ function readTaper(rate: string, sex: Sex | null, typed: string): Result<End> {
   if (/(?:°|deg(?:rees?)?)$/.test(text)) return fail(issue('end.angle_ambiguous', [], { typed }))
   const read = parseQuantity(text, 'ratio')
   if (!read.ok) return read
-  if (read.value.si <= 0 || read.value.si > 1) return fail(issue('quantity.out_of_range', [], { typed: text, dimension: 'ratio', min: 0, max: 1, excludesMin: true }))
+  if (read.value.si <= 0 || read.value.si > 1)
+    return fail(issue('quantity.out_of_range', [], { typed: text, dimension: 'ratio', min: 0, max: 1, excludesMin: true }))
   return made(read.value.si)
 }
 
@@ -108,7 +111,8 @@ function readThreaded(head: string, typed: string): Result<End> {
   const family = thread.value.thread.family
   // ISO 7-1 names the outside thread R and the inside ones Rc and Rp, so the name says the sex
   const only: Sex | undefined = family === 'r' ? 'male' : family === 'rc' || family === 'rp' ? 'female' : undefined
-  if (only !== undefined && sex !== null && sex !== only) return fail(issue('end.contradicts', [], { typed, said: sex, is: thread.value.thread.designation }))
+  if (only !== undefined && sex !== null && sex !== only)
+    return fail(issue('end.contradicts', [], { typed, said: sex, is: thread.value.thread.designation }))
   return ok({ kind: 'thread', hand, sex: only ?? sex, ...asTyped(thread.value, typed) })
 }
 

@@ -17,7 +17,11 @@ export interface PortSize {
 export const DASH_FAMILIES = ['flare 37', 'o-ring boss', 'face seal', 'flare 45', 'inverted flare'] as const satisfies readonly PortFamily[]
 
 const dashColumn = {
-  'flare 37': 'flare_37', 'o-ring boss': 'o_ring_boss', 'face seal': 'face_seal', 'flare 45': 'flare_45', 'inverted flare': 'inverted_flare',
+  'flare 37': 'flare_37',
+  'o-ring boss': 'o_ring_boss',
+  'face seal': 'face_seal',
+  'flare 45': 'flare_45',
+  'inverted flare': 'inverted_flare',
 } as const
 
 const sizes: PortSize[] = []
@@ -40,7 +44,8 @@ for (const row of ISO_1179_PORTS.rows) add('iso 1179', row.designation, null, ro
 for (const row of BSP_CONES.rows) add('bsp cone 60', row.designation, null, row.designation)
 for (const row of BANJO_BOLTS.rows) add('banjo', row.designation, null, row.designation)
 for (const row of TUBE_O_RING_NUTS.rows) add('tube o-ring', row.designation, null, row.designation)
-for (const row of CONE_24.rows) add(row.series === 'light' ? 'cone 24 light' : 'cone 24 heavy', row.designation, `${row.tube_mm} mm`, row.thread)
+for (const row of CONE_24.rows)
+  add(row.series === 'light' ? 'cone 24 light' : 'cone 24 heavy', row.designation, `${row.tube_mm} mm`, row.thread)
 
 /** Every size of one family, smallest first. */
 export const portSizes = (family: PortFamily): readonly PortSize[] => sizes.filter((s) => s.family === family)

@@ -10,8 +10,12 @@ const unified = new Map<string, Thread>(
   UNIFIED_THREADS.rows.map((row) => [
     row.designation,
     {
-      family: 'unified', designation: row.designation, major: inches(row.major_in), pitch: mm(MM_PER_INCH / row.tpi),
-      flankAngle: 60, tapered: false,
+      family: 'unified',
+      designation: row.designation,
+      major: inches(row.major_in),
+      pitch: mm(MM_PER_INCH / row.tpi),
+      flankAngle: 60,
+      tapered: false,
     },
   ]),
 )
@@ -28,7 +32,12 @@ for (const family of ['npt', 'nptf'] as const) {
   for (const row of NPT_THREADS.rows) {
     const designation = `${row.size}-${row.tpi} ${family.toUpperCase()}`
     pipe.set(`${family} ${row.size}`, {
-      family, designation, major: inches(row.od_in), pitch: mm(MM_PER_INCH / row.tpi), flankAngle: 60, tapered: true,
+      family,
+      designation,
+      major: inches(row.od_in),
+      pitch: mm(MM_PER_INCH / row.tpi),
+      flankAngle: 60,
+      tapered: true,
     })
   }
 }
@@ -37,7 +46,11 @@ for (const family of ['g', 'r', 'rc', 'rp'] as const) {
   for (const row of G_R_THREADS.rows) {
     if (family !== 'g' && !row.r_exists) continue
     pipe.set(`${family} ${row.size}`, {
-      family, designation: `${BRITISH[family]} ${row.size}`, major: mm(row.major_mm), pitch: mm(MM_PER_INCH / row.tpi), flankAngle: 55,
+      family,
+      designation: `${BRITISH[family]} ${row.size}`,
+      major: mm(row.major_mm),
+      pitch: mm(MM_PER_INCH / row.tpi),
+      flankAngle: 55,
       tapered: family === 'r' || family === 'rc',
     })
   }
@@ -54,7 +67,8 @@ const series = new Map<string, string>(UNIFIED_THREADS.rows.map((row) => [row.de
 export const unifiedSeries = (designation: string): string | undefined => series.get(designation)
 
 /** Unified threads of one size, coarsest first. */
-export const unifiedThreadsOf = (size: string): readonly Thread[] => [...unified.values()].filter((t) => t.designation.startsWith(`${size}-`) && splitUnified(t) === size)
+export const unifiedThreadsOf = (size: string): readonly Thread[] =>
+  [...unified.values()].filter((t) => t.designation.startsWith(`${size}-`) && splitUnified(t) === size)
 
 /** Metric thread by major diameter and pitch in millimetres, if ISO 261 lists it. */
 export const metricThread = (major: number, pitch: number): Thread | undefined => metric.get(`M${major}x${pitch}`)
@@ -69,7 +83,8 @@ export function coarseMetricThread(major: number): Thread | undefined {
 export const pipeThread = (family: ThreadFamily, size: string): Thread | undefined => pipe.get(`${family} ${size}`)
 
 /** Any thread by its own designation ("7/8-18", "M18x1.5", "G 3/8"). */
-export const threadByDesignation = (designation: string): Thread | undefined => unified.get(designation) ?? metric.get(designation) ?? all.find((t) => t.designation === designation)
+export const threadByDesignation = (designation: string): Thread | undefined =>
+  unified.get(designation) ?? metric.get(designation) ?? all.find((t) => t.designation === designation)
 
 /**
  * Threads that a calliper and a pitch gauge could mistake for one of the given size: pitch within 5 %, major diameter

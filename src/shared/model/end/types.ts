@@ -19,8 +19,19 @@ export interface Thread {
 }
 
 export const PORT_FAMILIES = [
-  'flare 37', 'o-ring boss', 'flare 45', 'inverted flare', 'face seal', 'iso 6149', 'iso 9974', 'iso 1179', 'cone 24 light', 'cone 24 heavy',
-  'bsp cone 60', 'banjo', 'tube o-ring',
+  'flare 37',
+  'o-ring boss',
+  'flare 45',
+  'inverted flare',
+  'face seal',
+  'iso 6149',
+  'iso 9974',
+  'iso 1179',
+  'cone 24 light',
+  'cone 24 heavy',
+  'bsp cone 60',
+  'banjo',
+  'tube o-ring',
 ] as const
 /** How a hydraulic connection seals. Two families may share a thread and still not seal on one another. */
 export type PortFamily = (typeof PORT_FAMILIES)[number]

@@ -28,7 +28,8 @@ export function fitRounds(a: RoundEnd, b: RoundEnd): Verdict {
 
 /** A bolt's thread stands for its shank in a bore. */
 export function fitBoltThread(thread: ThreadEnd, bore: RoundEnd): Verdict {
-  if (thread.sex !== 'male' || bore.form !== 'bore') return doesNotFit('cylinders', [reason('kinds', FROM.kinds, { a: 'thread', b: bore.form })])
+  if (thread.sex !== 'male' || bore.form !== 'bore')
+    return doesNotFit('cylinders', [reason('kinds', FROM.kinds, { a: 'thread', b: bore.form })])
   if (bore.diameter === null) return notKnown('cylinders', ['diameter of the bore'])
   return fitBolt(thread.thread.major, bore.diameter)
 }
@@ -46,7 +47,8 @@ function fitBolt(pin: number, bore: number): Verdict {
   const play = bore - pin
   if (play < -SAME) return doesNotFit('cylinders', [reason('bolt.too_big', FROM.bolt, {}, numbers)])
   if (play > BOLT.rattles) return doesNotFit('cylinders', [reason('bolt.too_small', FROM.bolt, {}, numbers)])
-  if (play > BOLT.play) return goesTogetherWrong('cylinders', [reason('bolt.play', FROM.bolt, {}, [...numbers, proof('play', 'length', play)])])
+  if (play > BOLT.play)
+    return goesTogetherWrong('cylinders', [reason('bolt.play', FROM.bolt, {}, [...numbers, proof('play', 'length', play)])])
   return fitsIf('cylinders', ['lock nut'], [reason('bolt.same', FROM.bolt, {}, numbers)])
 }
 

@@ -56,7 +56,8 @@ export function fitThreadWithPort(thread: ThreadEnd, port: PortEnd): Verdict {
   if (thread.sex === null) return notKnown(RULE, ['sex of the thread'])
   if (port.sex === null) return notKnown(RULE, ['sex of the port'])
   if (thread.sex === port.sex) return doesNotFit(RULE, [reason('port.same_sex', FAMILY[port.family].source, { sex: port.sex })])
-  if (thread.hand === 'left') return doesNotFit(RULE, [reason('thread.hand', FROM.handOfThread, { [thread.sex]: 'left', [port.sex]: 'right' })])
+  if (thread.hand === 'left')
+    return doesNotFit(RULE, [reason('thread.hand', FROM.handOfThread, { [thread.sex]: 'left', [port.sex]: 'right' })])
   const [male, female] = thread.sex === 'male' ? [thread.thread, port.thread] : [port.thread, thread.thread]
   const meeting = meet(male, female)
   if (meeting.how !== 'same') {

@@ -1,8 +1,7 @@
 import { taperMismatchGap } from '../../formulas/tapers/taper.ts'
 import type { TaperEnd } from '../../model/end/types.ts'
 import { type Length, type Ratio, si } from '../../quantities/dimension.ts'
-import { mm } from '../../quantities/make.ts'
-import { inches } from '../../quantities/make.ts'
+import { inches, mm } from '../../quantities/make.ts'
 import { doesNotFit, fitsIf, goesTogetherWrong, notKnown, proof, reason } from './make.ts'
 import { FROM } from './sources.ts'
 import type { Verdict } from './verdict.ts'
@@ -22,7 +21,8 @@ export function fitTapers(a: TaperEnd, b: TaperEnd): Verdict {
   if (stud.ratio === null || hole.ratio === null) {
     return notKnown(RULE, [...(stud.ratio === null ? ['taper of the stud'] : []), ...(hole.ratio === null ? ['taper of the hole'] : [])])
   }
-  if (Math.abs(stud.ratio - hole.ratio) / Math.max(stud.ratio, hole.ratio) > SAME_RATE) return fitMismatch(stud.ratio, hole.ratio, hole.length)
+  if (Math.abs(stud.ratio - hole.ratio) / Math.max(stud.ratio, hole.ratio) > SAME_RATE)
+    return fitMismatch(stud.ratio, hole.ratio, hole.length)
   if (stud.large === null || hole.large === null) {
     return notKnown(RULE, [
       ...(stud.large === null ? ['large diameter of the stud'] : []),
@@ -37,12 +37,17 @@ function fitMismatch(stud: Ratio, hole: Ratio, length: Length | undefined): Verd
   const over = length ?? mm(10)
   const gap = taperMismatchGap.compute({ L: over, k_1: stud, k_2: hole })
   return goesTogetherWrong(RULE, [
-    reason('taper.rates_differ', FROM.taperMatch, { contactsAt: stud > hole ? 'large end' : 'small end', assumedLength: length === undefined }, [
-      proof('taper of the stud', 'ratio', stud),
-      proof('taper of the hole', 'ratio', hole),
-      proof('length compared', 'length', over),
-      proof('gap at the other end', 'length', gap),
-    ]),
+    reason(
+      'taper.rates_differ',
+      FROM.taperMatch,
+      { contactsAt: stud > hole ? 'large end' : 'small end', assumedLength: length === undefined },
+      [
+        proof('taper of the stud', 'ratio', stud),
+        proof('taper of the hole', 'ratio', hole),
+        proof('length compared', 'length', over),
+        proof('gap at the other end', 'length', gap),
+      ],
+    ),
   ])
 }
 
@@ -58,7 +63,9 @@ function fitSeat(stud: TaperEnd, hole: TaperEnd, k: Ratio, studLarge: Length, ho
   ]
   if (standOff <= 0) return goesTogetherWrong(RULE, [reason('taper.shoulder_bottoms', FROM.standOff, {}, numbers)])
   if (standOff < STAND_OFF.least || standOff > STAND_OFF.most) {
-    return doesNotFit(RULE, [reason(standOff < STAND_OFF.least ? 'taper.sits_too_deep' : 'taper.sits_too_high', FROM.standOff, {}, numbers)])
+    return doesNotFit(RULE, [
+      reason(standOff < STAND_OFF.least ? 'taper.sits_too_deep' : 'taper.sits_too_high', FROM.standOff, {}, numbers),
+    ])
   }
   const coneLength = stud.length ?? (stud.small === null ? undefined : si((studLarge - stud.small) / k, 'length'))
   if (coneLength !== undefined && hole.length !== undefined && standOff + hole.length > coneLength) {

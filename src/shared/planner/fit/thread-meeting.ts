@@ -11,7 +11,11 @@ import { proof } from './make.ts'
  * `too big` the male does not start; `too small` it drops through without touching; `binds` it starts and jams after
  * `turns`; `slides` it goes all the way in on part of its flanks and holds on them alone.
  */
-export type Meeting = { readonly how: 'same' | 'too big' | 'too small' | 'binds' | 'slides'; readonly turns: number | null; readonly evidence: readonly Evidence[] }
+export type Meeting = {
+  readonly how: 'same' | 'too big' | 'too small' | 'binds' | 'slides'
+  readonly turns: number | null
+  readonly evidence: readonly Evidence[]
+}
 
 /** Play that tolerances of both threads add between nominal sizes; a male this much over still starts. Chosen: about a class 2 / 6g-6H allowance. */
 const TOLERANCE_PLAY = mm(0.03)
@@ -78,7 +82,11 @@ export function meet(male: Thread, female: Thread): Meeting {
   if (play < -TOLERANCE_PLAY) return { how: 'too big', turns: null, evidence }
   const turns = turnsUntilItJams(Math.max(play, 0), drift, male, female)
   if (turns === null) return { how: 'slides', turns, evidence }
-  return { how: turns >= DECEIVING_TURNS ? 'slides' : 'binds', turns, evidence: [...evidence, proof('turns until it binds', 'ratio', turns)] }
+  return {
+    how: turns >= DECEIVING_TURNS ? 'slides' : 'binds',
+    turns,
+    evidence: [...evidence, proof('turns until it binds', 'ratio', turns)],
+  }
 }
 
 /** The fewer of the turns that the drifting pitches allow and those that a taper on one side allows; null: it never jams. */

@@ -1,8 +1,8 @@
 import type { ThreadEnd } from '../../model/end/types.ts'
-import type { Verdict } from './verdict.ts'
 import { doesNotFit, fits, fitsIf, goesTogetherWrong, notKnown, proof, reason } from './make.ts'
 import { FROM } from './sources.ts'
 import { type Meeting, meet } from './thread-meeting.ts'
+import type { Verdict } from './verdict.ts'
 
 const RULE = 'threads'
 
@@ -17,7 +17,9 @@ export function fitThreads(a: ThreadEnd, b: ThreadEnd): Verdict {
   if (male.hand !== female.hand) {
     return doesNotFit(RULE, [reason('thread.hand', FROM.handOfThread, { male: male.hand, female: female.hand })])
   }
-  return fitPipes(male, female) ?? (male.thread.designation === female.thread.designation ? fitSame(male, female) : fitLookAlike(male, female))
+  return (
+    fitPipes(male, female) ?? (male.thread.designation === female.thread.designation ? fitSame(male, female) : fitLookAlike(male, female))
+  )
 }
 
 /** The families that seal on their threads, among themselves. Undefined: neither is a pipe thread, or the forms have nothing in common. */
@@ -74,7 +76,11 @@ function fitLookAlike(male: ThreadEnd, female: ThreadEnd): Verdict {
 /** Why two different threads do not belong together, from how they meet. */
 export function threadReason(meeting: Meeting, male: string, female: string) {
   const code = {
-    same: 'thread.same', 'too big': 'thread.does_not_start', 'too small': 'thread.falls_through', binds: 'thread.binds', slides: 'thread.slides',
+    same: 'thread.same',
+    'too big': 'thread.does_not_start',
+    'too small': 'thread.falls_through',
+    binds: 'thread.binds',
+    slides: 'thread.slides',
   }[meeting.how]
   return reason(code, FROM.lookAlike, { male, female, turns: meeting.turns }, meeting.evidence)
 }

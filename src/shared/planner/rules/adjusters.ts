@@ -14,7 +14,10 @@ export function checkAdjusters(build: Build, ledger: Ledger): void {
     if (threads.length !== 2 || !a || !b || a.hand !== b.hand) return
     const samePitch = a.thread.pitch === b.thread.pitch
     ledger.add({
-      code: samePitch ? 'adjuster.none' : 'adjuster.slow', severity: 'look', about: ['parts', i, 'ends'], facts: { part: part.name, serves: part.serves, hand: a.hand },
+      code: samePitch ? 'adjuster.none' : 'adjuster.slow',
+      severity: 'look',
+      about: ['parts', i, 'ends'],
+      facts: { part: part.name, serves: part.serves, hand: a.hand },
     })
   })
 }

@@ -16,7 +16,10 @@ export function checkPressure(build: Build, relief: number | undefined, ledger: 
     }
     if (relief === undefined || (!seesPressure(part) && part.kind === 'hose') || rated.si >= relief) return
     ledger.add({
-      code: 'pressure.below_relief', severity: 'stops', about: ['parts', i, 'workingPressure'], facts: { part: part.name },
+      code: 'pressure.below_relief',
+      severity: 'stops',
+      about: ['parts', i, 'workingPressure'],
+      facts: { part: part.name },
       evidence: [
         { name: 'working pressure', dimension: 'pressure', si: rated.si },
         { name: 'relief pressure', dimension: 'pressure', si: relief },

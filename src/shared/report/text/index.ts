@@ -1,0 +1,7 @@
+export { cautionText, GENERAL_CAUTIONS } from './cautions.ts'
+export { type FindingWords, findingWords } from './findings.ts'
+export { problemSentence } from './issues.ts'
+export { chosenWords, labelOf } from './labels.ts'
+export { aboutText, pathText } from './places.ts'
+export { stepWords } from './steps.ts'
+export { FAMILY_WORDS, taperRate, type VerdictWords, verdictWords } from './verdicts.ts'
