@@ -1,0 +1,19 @@
+import { defineConfig } from 'drizzle-kit'
+
+/**
+ * A new migration: change a file in src/main/database/tables, then
+ *
+ *     npx drizzle-kit generate --config .config/drizzle.config.ts --name what_it_does
+ *
+ * drizzle-kit knows neither STRICT tables nor deferred keys. So in the SQL that it wrote
+ * 1. end each CREATE TABLE with `) STRICT;`, those of rebuilt tables too;
+ * 2. give a key from a table to itself (`corrects`, not `task_after`) `DEFERRABLE INITIALLY DEFERRED`;
+ * 3. leave its PRAGMA lines alone: they do nothing in a transaction, and migrate.ts sees to the keys.
+ *
+ * A migration that was released is never edited. The test in test/main/database/schema.test.ts says how to renew the snapshot.
+ */
+export default defineConfig({
+  dialect: 'sqlite',
+  schema: './src/main/database/schema.ts',
+  out: './migrations',
+})

@@ -1,0 +1,80 @@
+import { type BuildFile, FORMAT, FORMAT_VERSION } from '../../shared/model/build.ts'
+import type { Row } from './field.ts'
+import type { Table } from './table.ts'
+import { TABLES } from './tables/index.ts'
+import type { CommonFile, PartFile } from './tables/part.ts'
+
+/** The rows of one build in one table, in the file's order. */
+export type RowsIn = (table: Pick<Table<never>, 'drizzle' | 'column' | 'columns'>) => readonly Row[]
+
+/** Puts a build's rows together again as the file they came from, or undefined where there is no such build. */
+export function fileOf(rowsIn: RowsIn): BuildFile | undefined {
+  const all = <T>(table: Table<T>): T[] => rowsIn(table).map(table.fromRow)
+  const first = <T>(table: Table<T>): T | undefined => all(table)[0]
+  /** hands each row of a table to what it belongs to, which `column` names */
+  const handOut = <T, O>(table: Table<T>, column: string, owners: ReadonlyMap<string, O>, give: (owner: O, value: T) => void) => {
+    for (const row of rowsIn(table)) give(found(owners, row[column]), table.fromRow(row))
+  }
+
+  const stored = first(TABLES.build)
+  const vehicle = first(TABLES.vehicle)
+  if (!stored || !vehicle) return undefined
+  const { parts: _, joints, limits, torqueSpecs, torqueRecords, alignment, tasks, sessions, ...build } = stored
+
+  const parts = all(TABLES.part)
+  const partById = byId(parts)
+  handOut(TABLES.partEnd, 'part', partById, (part, end) => part.ends.push(end))
+  const own = <T extends object>(table: Table<T>) => handOut<T, CommonFile>(table, 'part', partById, Object.assign)
+  own(TABLES.tube)
+  own(TABLES.ram)
+  own(TABLES.hose)
+  own(TABLES.pump)
+  own(TABLES.box)
+  own(TABLES.container)
+  own(TABLES.fluid)
+
+  joints.push(...all(TABLES.joint))
+  handOut(TABLES.jointAid, 'joint', byId(joints), (joint, { aid }) => joint.with?.push(aid))
+
+  const axle = first(TABLES.axle)
+  const survey = first(TABLES.survey)
+  survey?.madeSure.push(...all(TABLES.surveyMadeSure).map((row) => row.what))
+  survey?.readings.push(...all(TABLES.reading))
+
+  tasks?.push(...all(TABLES.task))
+  const taskById = byId(tasks ?? [])
+  handOut(TABLES.taskAfter, 'task', taskById, (task, { before }) => task.after.push(before))
+  handOut(TABLES.taskNeed, 'task', taskById, (task, { part }) => task.needs?.push(part))
+
+  limits?.push(...all(TABLES.travelLimit))
+  torqueSpecs?.push(...all(TABLES.torqueSpec))
+  torqueRecords?.push(...all(TABLES.torqueRecord))
+  alignment?.push(...all(TABLES.alignmentReading))
+  sessions?.push(...all(TABLES.session))
+
+  return {
+    format: FORMAT,
+    version: FORMAT_VERSION,
+    build,
+    vehicle,
+    ...(axle && { axle }),
+    // the foreign key on (part, kind) is what makes each of them whole
+    parts: parts as PartFile[],
+    joints,
+    ...(survey && { survey }),
+    ...(limits && { limits }),
+    ...(torqueSpecs && { torqueSpecs }),
+    ...(torqueRecords && { torqueRecords }),
+    ...(alignment && { alignment }),
+    ...(tasks && { tasks }),
+    ...(sessions && { sessions }),
+  }
+}
+
+const byId = <T extends { id: string }>(items: readonly T[]): ReadonlyMap<string, T> => new Map(items.map((item) => [item.id, item]))
+
+function found<O>(owners: ReadonlyMap<string, O>, id: unknown): O {
+  const owner = owners.get(String(id))
+  if (owner === undefined) throw new Error(`a row belongs to ${String(id)}, which is not there`)
+  return owner
+}

@@ -1,0 +1,31 @@
+import { TABLES } from './tables/index.ts'
+
+/*
+ * The tables once more, one export each: the form in which drizzle-kit looks for them. `.config/drizzle.config.ts` says how
+ * the next migration is made. A test compares this list with what the migrations build.
+ */
+export const build = TABLES.build.drizzle
+export const vehicle = TABLES.vehicle.drizzle
+export const axle = TABLES.axle.drizzle
+export const part = TABLES.part.drizzle
+export const partEnd = TABLES.partEnd.drizzle
+export const tube = TABLES.tube.drizzle
+export const ram = TABLES.ram.drizzle
+export const hose = TABLES.hose.drizzle
+export const pump = TABLES.pump.drizzle
+export const box = TABLES.box.drizzle
+export const container = TABLES.container.drizzle
+export const fluid = TABLES.fluid.drizzle
+export const joint = TABLES.joint.drizzle
+export const jointAid = TABLES.jointAid.drizzle
+export const survey = TABLES.survey.drizzle
+export const surveyMadeSure = TABLES.surveyMadeSure.drizzle
+export const reading = TABLES.reading.drizzle
+export const travelLimit = TABLES.travelLimit.drizzle
+export const torqueSpec = TABLES.torqueSpec.drizzle
+export const torqueRecord = TABLES.torqueRecord.drizzle
+export const alignmentReading = TABLES.alignmentReading.drizzle
+export const task = TABLES.task.drizzle
+export const taskAfter = TABLES.taskAfter.drizzle
+export const taskNeed = TABLES.taskNeed.drizzle
+export const session = TABLES.session.drizzle
