@@ -92,11 +92,3 @@ export const TABLES: readonly StandardTable[] = [
   UNIFIED_THREADS,
   VISCOSITY_GRADES,
 ]
-
-/**
- * The table of a name.
- *
- * @param name as the table prints it: "unified-threads"
- * @returns the table, or undefined where there is none
- */
-export const tableNamed = (name: string): StandardTable | undefined => TABLES.find((table) => table.name === name)

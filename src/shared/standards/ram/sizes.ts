@@ -162,36 +162,30 @@ export const RAM_STROKES = defineTable<RamStrokeRow>({
 })
 
 export interface RamPairRow {
+  /** bore x rod, in: "2x1.25" */
   readonly size: string
   readonly bore_in: number
   readonly rod_in: number
-  readonly cap_area_in2: number
-  /** the annulus: the side that limits a single-ended ram */
-  readonly rod_area_in2: number
-  readonly ratio: number
 }
 
-/** Bore and rod of single-ended inch rams with both areas. */
+/** Bore and rod that single-ended inch rams are sold with. */
 export const RAM_PAIRS = defineTable<RamPairRow>({
   name: 'ram-pairs',
   title: 'Bore and rod of inch rams',
-  sources: [{ id: 'pairs', cites: 'areas by geometry; the pairings from common practice', mark: 'derived' }],
+  sources: [{ id: 'trade', cites: 'pairings met in the trade: common practice, no published source', mark: 'practice' }],
   key: 'size',
   columns: [
-    { key: 'size', title: 'Bore x rod' },
+    { key: 'size', title: 'Bore x rod', unit: 'in' },
     { key: 'bore_in', title: 'Bore', unit: 'in' },
     { key: 'rod_in', title: 'Rod', unit: 'in' },
-    { key: 'cap_area_in2', title: 'Cap-side area', unit: 'in²' },
-    { key: 'rod_area_in2', title: 'Rod-side area', unit: 'in²' },
-    { key: 'ratio', title: 'Area ratio' },
   ],
   rows: [
-    { size: '1.5x0.75', bore_in: 1.5, rod_in: 0.75, cap_area_in2: 1.7671, rod_area_in2: 1.3254, ratio: 1.333 },
-    { size: '1.75x0.75', bore_in: 1.75, rod_in: 0.75, cap_area_in2: 2.4053, rod_area_in2: 1.9635, ratio: 1.225 },
-    { size: '2x1', bore_in: 2, rod_in: 1, cap_area_in2: 3.1416, rod_area_in2: 2.3562, ratio: 1.333 },
-    { size: '2x1.25', bore_in: 2, rod_in: 1.25, cap_area_in2: 3.1416, rod_area_in2: 1.9144, ratio: 1.641 },
-    { size: '2.5x1.25', bore_in: 2.5, rod_in: 1.25, cap_area_in2: 4.9087, rod_area_in2: 3.6816, ratio: 1.333 },
-    { size: '2.5x1.5', bore_in: 2.5, rod_in: 1.5, cap_area_in2: 4.9087, rod_area_in2: 3.1416, ratio: 1.563 },
-    { size: '3x1.5', bore_in: 3, rod_in: 1.5, cap_area_in2: 7.0686, rod_area_in2: 5.3014, ratio: 1.333 },
+    { size: '1.5x0.75', bore_in: 1.5, rod_in: 0.75 },
+    { size: '1.75x0.75', bore_in: 1.75, rod_in: 0.75 },
+    { size: '2x1', bore_in: 2, rod_in: 1 },
+    { size: '2x1.25', bore_in: 2, rod_in: 1.25 },
+    { size: '2.5x1.25', bore_in: 2.5, rod_in: 1.25 },
+    { size: '2.5x1.5', bore_in: 2.5, rod_in: 1.5 },
+    { size: '3x1.5', bore_in: 3, rod_in: 1.5 },
   ],
 })

@@ -22,6 +22,7 @@ export const METRIC_THREADS = defineTable<MetricThreadRow>({
       read: 'a public transcription of the three choices, coarse and fine, 25 November 2026',
       checked: 'pitch, minor diameter and stress area of the common rows against reproductions of ISO 724 and ISO 898-1',
     },
+    { id: 'iso-261-memory', cites: 'ISO 261:1998, M30x1, from memory: the transcription has no such row', mark: 'memory' },
   ],
   key: 'designation',
   columns: [
