@@ -108,7 +108,7 @@ describe.each(FORMULAS.map((card) => [card.id, card] as const))('%s', (id, card)
       fc.assert(
         fc.property(inputsOf(card), fc.tuple(factor, factor, factor, factor), (values, units) => {
           const scale = (dimension: keyof typeof DIMENSIONS) =>
-            DIMENSIONS[dimension].base.reduce((s, power, i) => s * (units[i] as number) ** power, 1)
+            DIMENSIONS[dimension].base.reduce<number>((s, power, i) => s * (units[i] as number) ** power, 1)
           const scaled = Object.fromEntries(Object.entries(values).map(([s, v]) => [s, v * scale(card.symbols[s]?.dimension ?? 'ratio')]))
           const before = card.compute(values as never) as number
           const after = card.compute(scaled as never) as number
