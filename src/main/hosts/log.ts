@@ -35,6 +35,9 @@ function describe(error: unknown): string {
 /** "at name (file:line:column)" of each step, with only the file's name of each path: where a home folder is called after somebody. */
 function frames(error: Error): string[] {
   const stack = error.stack ?? ''
-  const lines = stack.slice(stack.indexOf(error.message) + error.message.length).split('\n').map((line) => line.trim())
+  const lines = stack
+    .slice(stack.indexOf(error.message) + error.message.length)
+    .split('\n')
+    .map((line) => line.trim())
   return lines.filter((line) => /^at .*:\d+:\d+\)?$/.test(line)).map((line) => line.replace(/(?:file:\/\/)?[^\s(]*[/\\]/g, ''))
 }

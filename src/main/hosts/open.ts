@@ -29,7 +29,7 @@ export function openProgram(own: Pick<World, 'host' | 'saveDialog'>): Opened {
   const program = findProgram()
   const folder = ownDataFolder()
   const log = openLog(folder, clock)
-  const database = openDatabase(folder, { migrationsFolder: program.migrations })
+  const database = openDatabase(folder, { migrationsFolder: program.migrations, now: clock().toISOString() })
   const procedures = makeProcedures({ ...own, database, clock, dataFolder: folder, version: program.version })
   return { program, log, dispatch: makeDispatch(procedures, log), close: closer(database) }
 }

@@ -2,6 +2,8 @@
 export function fileName(title: string, ending: string): string {
   const plain = title
     .normalize('NFKD')
+    // the accents that NFKD has split off
+    .replace(/\p{M}+/gu, '')
     .replace(/[^\p{L}\p{N}]+/gu, ' ')
     .trim()
     .replaceAll(' ', '-')

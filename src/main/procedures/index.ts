@@ -1,19 +1,20 @@
 import { basename } from 'node:path'
+import { isDeepStrictEqual } from 'node:util'
 import type { Problem, Procedures, SavedFile } from '../../shared/contract/contract.ts'
 import type { BuildFile } from '../../shared/model/build.ts'
 import { type CheckedBuild, checkBuild, readBuild, writeBuild } from '../../shared/model/exchange.ts'
 import { plan } from '../../shared/planner/index.ts'
 import { findingTexts, makeDocument, numberTexts, problemSentence, workingTexts } from '../../shared/report/index.ts'
 import type { Issue, Result } from '../../shared/result/result.ts'
+import { troubleOf, type WritableDatabase } from '../database/index.ts'
 import { DEMO_FILES } from './demo.ts'
 import { fileName } from './file-name.ts'
-import type { Store } from './store.ts'
 import { makeSummaries } from './summaries.ts'
 import { writeWhole } from './write-whole.ts'
 
 export interface World {
   /** the opened database, or why there is none: the program starts all the same and says so */
-  readonly database: Result<Store>
+  readonly database: Result<WritableDatabase>
   readonly clock: () => Date
   /** which of the two doors is asking */
   readonly host: 'window' | 'browser'
@@ -29,16 +30,27 @@ type Answer<T> = { readonly ok: true; readonly value: T } | Refused
 /** The contract, carried out: gathers from the database, hands to the shared rooms, and gives back what they made. */
 export function makeProcedures({ database, clock, host, dataFolder, version, saveDialog }: World): Procedures {
   const summaries = makeSummaries()
-  const withStore = async <T>(use: (store: Store) => Answer<T> | Promise<Answer<T>>): Promise<Answer<T>> =>
-    database.ok ? use(database.value) : refuse(database.issues)
-  const withBuild = <T>(id: string, use: (checked: CheckedBuild, store: Store) => Answer<T> | Promise<Answer<T>>): Promise<Answer<T>> =>
+  const withStore = async <T>(use: (store: WritableDatabase) => Answer<T> | Promise<Answer<T>>): Promise<Answer<T>> => {
+    if (!database.ok) return refuse(database.issues)
+    try {
+      return await use(database.value)
+    } catch (error) {
+      const trouble = troubleOf(error)
+      if (trouble === undefined) throw error
+      return refuse([trouble])
+    }
+  }
+  const withBuild = <T>(
+    id: string,
+    use: (checked: CheckedBuild, store: WritableDatabase) => Answer<T> | Promise<Answer<T>>,
+  ): Promise<Answer<T>> =>
     withStore((store) => {
       const file = store.loadBuild(id)
       if (file === undefined) return noBuild(id)
       const checked = checkBuild(file)
       return checked.ok ? use(checked.value, store) : refuse(checked.issues)
     })
-  const save = (store: Store, file: BuildFile, replace: boolean): Answer<{ id: string; replaced: boolean }> => {
+  const save = (store: WritableDatabase, file: BuildFile, replace: boolean): Answer<{ id: string; replaced: boolean }> => {
     const saved = store.saveBuild(file, { replace, changedAt: clock().toISOString() })
     return saved.ok ? done({ id: file.build.id, replaced: saved.value.replaced }) : refuse(saved.issues)
   }
@@ -77,7 +89,8 @@ export function makeProcedures({ database, clock, host, dataFolder, version, sav
 
     'demo.add': ({ which }) =>
       withStore((store) => {
-        const saved = save(store, DEMO_FILES[which], false)
+        const file = DEMO_FILES[which]
+        const saved = save(store, file, isDemo(store.loadBuild(file.build.id)))
         return saved.ok ? done({ id: saved.value.id }) : saved
       }),
 
@@ -99,6 +112,9 @@ export function makeProcedures({ database, clock, host, dataFolder, version, sav
     },
   }
 }
+
+/** Whether a stored build is one of the two demo files, untouched: the other may take its place, since nothing of the user's is lost. */
+const isDemo = (stored: BuildFile | undefined): boolean => Object.values(DEMO_FILES).some((file) => isDeepStrictEqual(file, stored))
 
 const done = <T>(value: T): { readonly ok: true; readonly value: T } => ({ ok: true, value })
 

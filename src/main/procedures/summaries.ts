@@ -3,21 +3,21 @@ import type { BuildFile } from '../../shared/model/build.ts'
 import { checkBuild } from '../../shared/model/exchange.ts'
 import { plan } from '../../shared/planner/index.ts'
 import type { Plan } from '../../shared/planner/plan.ts'
-import type { StoredRow } from './store.ts'
+import type { StoredBuild } from '../database/index.ts'
 
 type Counts = Pick<BuildSummary, 'stops' | 'looks'>
 
 export interface Summaries {
   /** the summary of a stored build; its file is loaded and planned only when it has changed since it was last asked for */
-  of(row: StoredRow, load: () => BuildFile | undefined): BuildSummary
+  of(row: StoredBuild, load: () => BuildFile | undefined): BuildSummary
   /** the same from a plan that is already made */
-  from(row: StoredRow, planned: Plan): BuildSummary
+  from(row: StoredBuild, planned: Plan): BuildSummary
 }
 
 /** Counts each build's findings once for each change of it, so that a long list does not plan every build at every look. */
 export function makeSummaries(): Summaries {
   const known = new Map<string, { readonly state: string; readonly counts: Counts }>()
-  const keep = (row: StoredRow, counts: Counts): BuildSummary => {
+  const keep = (row: StoredBuild, counts: Counts): BuildSummary => {
     known.set(row.id, { state: stateOf(row), counts })
     return summary(row, counts)
   }
@@ -30,9 +30,9 @@ export function makeSummaries(): Summaries {
   }
 }
 
-const stateOf = ({ revision, changedAt }: StoredRow): string => `${revision} ${changedAt}`
+const stateOf = ({ revision, changedAt }: StoredBuild): string => `${revision} ${changedAt}`
 
-const summary = ({ id, name, vehicle, revision, changedAt }: StoredRow, counts: Counts): BuildSummary => ({
+const summary = ({ id, name, vehicle, revision, changedAt }: StoredBuild, counts: Counts): BuildSummary => ({
   id,
   name,
   vehicle,

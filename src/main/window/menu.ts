@@ -1,7 +1,7 @@
 import { type BrowserWindow, Menu, type MenuItemConstructorOptions } from 'electron'
 
 /**
- * The menu after the platform's custom. What belongs to the page (import, print) presses the page's own keys, so that menu and
+ * The menu after the platform's custom. What belongs to the page (import, print, units) presses the page's own keys, so that menu and
  * keyboard do the same thing in one place and the page needs no further door.
  */
 export function buildMenu(
@@ -31,6 +31,8 @@ export function buildMenu(
     {
       label: '&View',
       submenu: [
+        pageKey('&Inch or metric', 'U'),
+        { type: 'separator' },
         { role: 'resetZoom' },
         { role: 'zoomIn' },
         { role: 'zoomOut' },

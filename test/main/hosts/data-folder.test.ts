@@ -6,7 +6,9 @@ describe('dataFolder', () => {
   const home = '/home/somebody'
 
   it.each(['linux', 'darwin', 'win32'] as const)('is STEERWRIGHT_DATA wherever that is set (%s)', (platform) => {
-    expect(dataFolder({ platform, home, env: { STEERWRIGHT_DATA: 'here/data', XDG_DATA_HOME: '/x', APPDATA: 'C:\\x' } })).toBe(resolve('here/data'))
+    expect(dataFolder({ platform, home, env: { STEERWRIGHT_DATA: 'here/data', XDG_DATA_HOME: '/x', APPDATA: 'C:\\x' } })).toBe(
+      resolve('here/data'),
+    )
   })
 
   it('takes an empty STEERWRIGHT_DATA as not set', () => {

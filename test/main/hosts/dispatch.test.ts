@@ -8,8 +8,7 @@ function dispatching(own: Partial<Procedures> = {}) {
   return { logged, dispatch: makeDispatch(stubProcedures(own), (where, error) => logged.push({ where, error })) }
 }
 
-const sentences = (body: unknown): string[] =>
-  (body as { problems: { sentence: string }[] }).problems.map(({ sentence }) => sentence)
+const sentences = (body: unknown): string[] => (body as { problems: { sentence: string }[] }).problems.map(({ sentence }) => sentence)
 
 describe('dispatch', () => {
   it('hands the checked input on and gives the output back', async () => {
@@ -22,14 +21,20 @@ describe('dispatch', () => {
     })
     const answer = await dispatch('builds.export', { id: 'larch' })
     expect(asked).toEqual([{ id: 'larch' }])
-    expect(answer).toEqual({ kind: 'done', body: { ok: true, value: { fileName: 'a.json', mediaType: 'application/json', base64: 'e30=' } } })
+    expect(answer).toEqual({
+      kind: 'done',
+      body: { ok: true, value: { fileName: 'a.json', mediaType: 'application/json', base64: 'e30=' } },
+    })
   })
 
-  it.each(['builds.destroy', '', 'toString', '__proto__', 'constructor', 'hasOwnProperty'])('knows no procedure called "%s"', async (name) => {
-    const answer = await dispatching().dispatch(name, {})
-    expect(answer.kind).toBe('unknown')
-    expect(sentences(answer.body)).toHaveLength(1)
-  })
+  it.each(['builds.destroy', '', 'toString', '__proto__', 'constructor', 'hasOwnProperty'])(
+    'knows no procedure called "%s"',
+    async (name) => {
+      const answer = await dispatching().dispatch(name, {})
+      expect(answer.kind).toBe('unknown')
+      expect(sentences(answer.body)).toHaveLength(1)
+    },
+  )
 
   it.each([
     ['nothing at all', undefined],

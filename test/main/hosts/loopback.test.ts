@@ -164,7 +164,16 @@ describe('the loopback host, attacked', () => {
 
   it('answers 401 without the token of this start', async () => {
     const almost = loopback.token.slice(0, -1) + (loopback.token.endsWith('A') ? 'B' : 'A')
-    for (const header of [undefined, '', 'Bearer', 'Bearer ', `Bearer ${almost}`, loopback.token, `Basic ${loopback.token}`, `Bearer ${loopback.token} x`]) {
+    for (const header of [
+      undefined,
+      '',
+      'Bearer',
+      'Bearer ',
+      `Bearer ${almost}`,
+      loopback.token,
+      `Basic ${loopback.token}`,
+      `Bearer ${loopback.token} x`,
+    ]) {
       expect((await call('builds.list', {}, { Authorization: header })).status, String(header)).toBe(401)
     }
   })
@@ -291,7 +300,13 @@ describe('the loopback host, attacked', () => {
   })
 
   it('goes on after callers that hang up in the middle', async () => {
-    for (const text of ['', 'G', 'GET / HTTP/1.1\r\n', `POST /rpc/builds.list HTTP/1.1\r\nHost: 127.0.0.1:${port}\r\nContent-Length: 5\r\n\r\n{`, '\0\xff\r\n\r\n']) {
+    for (const text of [
+      '',
+      'G',
+      'GET / HTTP/1.1\r\n',
+      `POST /rpc/builds.list HTTP/1.1\r\nHost: 127.0.0.1:${port}\r\nContent-Length: 5\r\n\r\n{`,
+      '\0\xff\r\n\r\n',
+    ]) {
       const socket = connect(port, '127.0.0.1')
       socket.on('error', () => {})
       await once(socket, 'connect')
@@ -303,7 +318,9 @@ describe('the loopback host, attacked', () => {
   })
 
   it('does not listen on the machine’s other addresses', async () => {
-    const others = Object.values(networkInterfaces()).flatMap((list) => list ?? []).filter(({ internal, family }) => !internal && family === 'IPv4')
+    const others = Object.values(networkInterfaces())
+      .flatMap((list) => list ?? [])
+      .filter(({ internal, family }) => !internal && family === 'IPv4')
     for (const { address } of others) {
       const socket = connect({ port, host: address, timeout: 1_000 })
       const outcome = await new Promise((done) => {

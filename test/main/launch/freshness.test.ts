@@ -41,10 +41,13 @@ describe('ensureBuilt', () => {
     ['a source is added', (at) => writeFileSync(join(at, 'src/new.ts'), '')],
     ['a source is taken away', (at) => rmSync(join(at, 'src/b.ts'))],
     ['a source is renamed', (at) => renameSync(join(at, 'src/shared/a.ts'), join(at, 'src/shared/c.ts'))],
-    ['an older, longer source is put in its place', (at) => {
-      writeFileSync(join(at, 'src/b.ts'), 'longer')
-      utimesSync(join(at, 'src/b.ts'), 1, 1)
-    }],
+    [
+      'an older, longer source is put in its place',
+      (at) => {
+        writeFileSync(join(at, 'src/b.ts'), 'longer')
+        utimesSync(join(at, 'src/b.ts'), 1, 1)
+      },
+    ],
     ['a migration is saved', (at) => utimesSync(join(at, 'migrations/0000.sql'), 4e9, 4e9)],
     ['the build’s configuration is saved', (at) => utimesSync(join(at, 'electron.vite.config.ts'), 4e9, 4e9)],
     ['package.json is saved', (at) => utimesSync(join(at, 'package.json'), 4e9, 4e9)],

@@ -57,7 +57,11 @@ describe('start, where no window can open', () => {
   it.each(['SIGINT', 'SIGTERM'] as const)('says so in one line, serves the program, and ends well on %s', async (signal) => {
     const { output, address, ended } = start()
     const at = await address
-    expect(output().split('\n').filter((line) => line.includes('Electron'))).toHaveLength(1)
+    expect(
+      output()
+        .split('\n')
+        .filter((line) => line.includes('Electron')),
+    ).toHaveLength(1)
     expect(await ask(at, 'program.about', {})).toMatchObject({ host: 'browser', dataFolder: data, database: { ok: true } })
     expect(await ask(at, 'builds.list', {})).toEqual({ ok: true, value: [] })
     expect((await fetch(new URL('/', at))).headers.get('content-security-policy')).toContain("default-src 'none'")

@@ -1,11 +1,10 @@
 import { resolve } from 'node:path'
-import { describe, expect, it } from 'vitest'
-
 /**
  * The packager's own check of its configuration, which needs neither network nor Electron. It refuses a key it does not know.
  * The path is internal to it: when an upgrade moves it, this test fails on the import and is to be mended.
  */
 import { getConfig, validateConfiguration } from 'app-builder-lib/out/util/config/config.js'
+import { describe, expect, it } from 'vitest'
 
 const root = resolve(import.meta.dirname, '../../..')
 const quiet = { isEnabled: false, add: () => {} } as never

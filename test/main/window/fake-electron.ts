@@ -72,8 +72,12 @@ const handlers = new Map<string, IpcHandler>()
 type PermissionHandler = (contents: unknown, permission: string, answer: (allowed: boolean) => void) => void
 type RequestHandler = (details: { url: string }, answer: (answer: { cancel: boolean }) => void) => void
 
+/** what the user answers next when asked where to save */
+const saveAnswer = { canceled: true, filePath: '' }
+
 export const fake = {
   early,
+  saveAnswer,
   app: Object.assign(new Emitter(), {
     isPackaged: false,
     enableSandbox: noted(() => void early.push('enableSandbox')),
@@ -94,9 +98,7 @@ export const fake = {
     },
   },
   ipcMain: { handlers, handle: (name: string, handler: IpcHandler) => void handlers.set(name, handler) },
-  /** what the user answers next when asked where to save */
-  answer: { canceled: true, filePath: '' },
-  dialog: { showSaveDialog: noted(async (_window: unknown, _options: unknown) => fake.answer) },
+  dialog: { showSaveDialog: noted(async (_window: unknown, _options: unknown) => ({ ...saveAnswer })) },
   Menu: { buildFromTemplate: (template: unknown) => template, setApplicationMenu: noted((_menu: unknown) => {}) },
   contextBridge: { exposeInMainWorld: noted((_name: string, _api: Record<string, (input: unknown) => unknown>) => {}) },
   ipcRenderer: { invoke: async (...args: unknown[]) => args },

@@ -16,17 +16,18 @@ describe('the menu', () => {
     ['linux', 'control'],
     ['win32', 'control'],
     ['darwin', 'meta'],
-  ] as const)('presses the page’s own keys to import and print (%s)', (platform, modifier) => {
+  ] as const)('presses the page’s own keys to import, print and change units (%s)', (platform, modifier) => {
     const from = contents.sendInputEvent.calls.length
-    for (const label of [/Import/, /Print/]) find(menu(platform), label)?.click?.({} as never, undefined, {} as never)
+    for (const label of [/Import/, /Print/, /metric/]) find(menu(platform), label)?.click?.({} as never, undefined, {} as never)
     expect(contents.sendInputEvent.calls.slice(from)).toEqual([
       [{ type: 'keyDown', keyCode: 'O', modifiers: [modifier] }],
       [{ type: 'keyDown', keyCode: 'P', modifiers: [modifier] }],
+      [{ type: 'keyDown', keyCode: 'U', modifiers: [modifier] }],
     ])
   })
 
   it('leaves those keys to the page, so that one press acts once', () => {
-    for (const label of [/Import/, /Print/]) expect(find(menu('linux'), label)?.registerAccelerator).toBe(false)
+    for (const label of [/Import/, /Print/, /metric/]) expect(find(menu('linux'), label)?.registerAccelerator).toBe(false)
   })
 
   it('does nothing, and does not fail, when no window is open', () => {

@@ -61,10 +61,21 @@ describe('the twenty items of Electron’s security list', () => {
       })
       return cancelled === false
     }
-    for (const url of ['app://steerwright/', 'app://steerwright/assets/a.js', 'blob:app://steerwright/1-2', 'data:,', 'devtools://devtools/a.js']) {
+    for (const url of [
+      'app://steerwright/',
+      'app://steerwright/assets/a.js',
+      'blob:app://steerwright/1-2',
+      'data:,',
+      'devtools://devtools/a.js',
+    ]) {
       expect(mayLoad(url), url).toBe(true)
     }
-    for (const url of [...foreign.filter((one) => !one.startsWith('data:')), 'ws://evil.example', 'ftp://evil.example', 'blob:https://evil.example/1']) {
+    for (const url of [
+      ...foreign.filter((one) => !one.startsWith('data:')),
+      'ws://evil.example',
+      'ftp://evil.example',
+      'blob:https://evil.example/1',
+    ]) {
       expect(mayLoad(url), url).toBe(false)
     }
   })
@@ -230,15 +241,18 @@ describe('the program in its window', () => {
     const path = join(data, 'sheet.pdf')
     const file = { fileName: '../../sheet.pdf', mediaType: 'application/pdf', base64: Buffer.from('paper').toString('base64') }
 
-    fake.answer = { canceled: true, filePath: '' }
+    Object.assign(fake.saveAnswer, { canceled: true, filePath: '' })
     expect(await save?.(event, file)).toEqual({ ok: true, value: { saved: false, path: null } })
     expect(fake.dialog.showSaveDialog.calls).toEqual([[window, { defaultPath: join('/documents', 'sheet.pdf') }]])
 
-    fake.answer = { canceled: false, filePath: path }
+    Object.assign(fake.saveAnswer, { canceled: false, filePath: path })
     expect(await save?.(event, file)).toEqual({ ok: true, value: { saved: true, path } })
     expect(readFileSync(path, 'utf8')).toBe('paper')
 
-    fake.answer = { canceled: false, filePath: join(data, 'nowhere', 'sheet.pdf') }
-    expect(await save?.(event, file)).toMatchObject({ ok: false, problems: [{ sentence: expect.stringContaining('that folder does not exist') }] })
+    Object.assign(fake.saveAnswer, { canceled: false, filePath: join(data, 'nowhere', 'sheet.pdf') })
+    expect(await save?.(event, file)).toMatchObject({
+      ok: false,
+      problems: [{ sentence: expect.stringContaining('that folder does not exist') }],
+    })
   })
 })
