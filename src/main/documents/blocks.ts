@@ -1,12 +1,12 @@
-import type { Block, ChecklistItem, FindingText, NumberText, WorkingText } from '../../shared/report/document.ts'
+import type { Block, ChecklistItem, DocumentCell, FindingText, NumberText, TableColumn, WorkingText } from '../../shared/report/document.ts'
 import { BLOCK_WORDS, SEVERITY_WORDS } from '../../shared/report/words.ts'
 import { paintDrawing } from './drawing.ts'
-import { breakLines, lineHeight, writeLines } from './lines.ts'
+import { breakLines, drawLines, lineHeight, writeLines } from './lines.ts'
 import { paragraph, together } from './paragraphs.ts'
 import { type Piece, pageRoom } from './pieces.ts'
 import { sideBar, stateShape } from './shapes.ts'
-import { type Element, element, type Face, MM, QUIET, RULE, rule, type Sheet, SIZE } from './sheet.ts'
-import { TICK_BOX_SIDE, table, tickBox } from './table.ts'
+import { artifact, type Element, element, type Face, MM, QUIET, RULE, rule, type Sheet, SIZE } from './sheet.ts'
+import { type TableContent, TICK_BOX_SIDE, table, tickBox } from './table.ts'
 
 const BODY: Face = { font: 'body', size: SIZE.body }
 const BOLD: Face = { font: 'bold', size: SIZE.body }
@@ -113,22 +113,21 @@ function barred(sheet: Sheet, pieces: readonly Piece[], { severity }: FindingTex
   return whole.height <= pageRoom(sheet) * 0.5 ? [whole] : marked.map((p, i) => (i === 0 ? { ...p, gap: 12 } : p))
 }
 
-function numbersTable(items: readonly NumberText[]) {
-  const titles = BLOCK_WORDS.numberColumns
+/** The column for the uncertainty stands only where some number has one. */
+function numbersTable(items: readonly NumberText[]): TableContent {
+  const [number, value, uncertainty, other] = BLOCK_WORDS.numberColumns
+  const doubt = items.some((n) => n.uncertainty !== null)
+  const right = (title: string, weight: number): TableColumn => ({ title, align: 'right', weight })
+  const text = (words: string, strong = false): DocumentCell => ({ kind: 'text', text: words, strong })
   return {
-    caption: titles[0],
+    caption: number,
     columns: [
-      { title: titles[0], align: 'left', weight: 4 },
-      { title: titles[1], align: 'right', weight: 1.7 },
-      { title: titles[2], align: 'right', weight: 1.3 },
-      { title: titles[3], align: 'right', weight: 1.7 },
-    ] as const,
-    rows: items.map((n) => [
-      { kind: 'text', text: n.label } as const,
-      { kind: 'text', text: n.value, strong: true } as const,
-      { kind: 'text', text: n.uncertainty ?? '' } as const,
-      { kind: 'text', text: n.second ?? '' } as const,
-    ]),
+      { title: number, align: 'left', weight: 4 },
+      right(value, 1.7),
+      ...(doubt ? [right(uncertainty, 1.3)] : []),
+      right(other, 1.5),
+    ],
+    rows: items.map((n) => [text(n.label), text(n.value, true), ...(doubt ? [text(n.uncertainty ?? '')] : []), text(n.second ?? '')]),
   }
 }
 
@@ -143,16 +142,12 @@ function workingPieces(sheet: Sheet, parent: Element, w: WorkingText): Piece[] {
     ...(w.withValues === w.equation ? [] : paragraph(sheet, own, w.withValues, BODY, { ...indented, gap: 1, keep: true })),
     ...paragraph(sheet, own, w.result, BOLD, { ...indented, gap: 1, keep: true }),
   ]
-  const titles = BLOCK_WORDS.inputColumns
+  const column = (weight: number, align: TableColumn['align'] = 'left'): TableColumn => ({ title: '', align, weight })
   const inputs = table(sheet, own, {
     caption: w.title,
-    columns: [
-      { title: titles[0], align: 'left', weight: 0.9 },
-      { title: titles[1], align: 'left', weight: 2.6 },
-      { title: titles[2], align: 'right', weight: 1.5 },
-      { title: titles[3], align: 'left', weight: 3 },
-    ],
+    columns: [column(0.8), column(3), column(1.6, 'right'), column(3.4)],
     rows: w.inputs.map((i) => [i.symbol, i.meaning, i.value, i.from].map((text) => ({ kind: 'text', text }) as const)),
+    close: true,
   })
   const rest = [
     ...paragraph(sheet, own, `${BLOCK_WORDS.source}: ${w.source}`, BODY, { ...at, gap: 4 }),
@@ -170,7 +165,7 @@ function checklistPieces(sheet: Sheet, parent: Element, items: readonly Checklis
     const label = element(sheet, own, 'Lbl')
     const body = element(sheet, own, 'LBody')
     const text = paragraph(sheet, body, item.text, STEP_BOLD, { x: textX, width, keep: true })
-    const details = item.details.flatMap((d) => paragraph(sheet, body, d, STEP, { x: textX, width, gap: 3 }))
+    const details = item.details.flatMap((d) => detailPieces(sheet, body, d, textX, width))
     const cautions = item.cautions.flatMap((c) => cautionPieces(sheet, body, c, textX, width, STEP))
     const inner = [...text, ...details, ...cautions]
     const opening: Piece = {
@@ -187,6 +182,22 @@ function checklistPieces(sheet: Sheet, parent: Element, items: readonly Checklis
     const whole = together([opening, ...inner, least, closing], 9)
     return whole.height <= pageRoom(sheet) * 0.5 ? [whole] : [opening, ...inner, least, closing]
   })
+}
+
+/** A detail hangs under a dash, so that a list of parts reads as one. */
+function detailPieces(sheet: Sheet, parent: Element, text: string, x: number, width: number): Piece[] {
+  const pieces = paragraph(sheet, parent, text, STEP, { x: x + INDENT, width: width - INDENT, gap: 3 })
+  return pieces.map((p, i) =>
+    i > 0
+      ? p
+      : {
+          ...p,
+          draw: (y: number) => {
+            artifact(sheet, () => drawLines(sheet, ['–'], STEP, { x, y, width: INDENT }))
+            p.draw(y)
+          },
+        },
+  )
 }
 
 function figurePieces(sheet: Sheet, parent: Element, { drawing, caption }: Extract<Block, { kind: 'figure' }>): Piece[] {

@@ -4,8 +4,14 @@ const LEADING = 1.32
 
 export const lineHeight = (face: Face): number => face.size * LEADING
 
+/** Width of a text, remembered: a sheet says the same words many times over. */
 export function widthOf(sheet: Sheet, text: string, face: Face): number {
-  return sheet.doc.font(face.font).fontSize(face.size).widthOfString(text)
+  const key = `${face.font} ${face.size} ${text}`
+  const known = sheet.widths.get(key)
+  if (known !== undefined) return known
+  const width = sheet.doc.font(face.font).fontSize(face.size).widthOfString(text)
+  sheet.widths.set(key, width)
+  return width
 }
 
 /** Text broken to lines of `width` points: at spaces, and inside a word that is longer than a line. New lines as typed are kept. */
@@ -18,18 +24,22 @@ export function breakLines(sheet: Sheet, text: string, face: Face, width: number
 
 function breakParagraph(sheet: Sheet, paragraph: string, face: Face, width: number): string[] {
   const fits = (t: string) => widthOf(sheet, t, face) <= width
+  const space = widthOf(sheet, ' ', face)
   const lines: string[] = []
   let line = ''
+  let filled = 0
   for (const word of paragraph.split(' ').filter((w) => w !== '')) {
-    const longer = line === '' ? word : `${line} ${word}`
-    if (fits(longer)) {
-      line = longer
+    const longer = filled + space + widthOf(sheet, word, face)
+    if (line !== '' && longer <= width) {
+      line = `${line} ${word}`
+      filled = longer
       continue
     }
     if (line !== '') lines.push(line)
     const pieces = fits(word) ? [word] : breakWord(word, fits)
     lines.push(...pieces.slice(0, -1))
     line = pieces.at(-1) ?? ''
+    filled = widthOf(sheet, line, face)
   }
   return [...lines, line]
 }
@@ -75,8 +85,9 @@ export function drawLines(
     .fillColor(face.colour ?? INK)
   lines.forEach((line, i) => {
     if (line === '') return
-    const slack = at.align === undefined || at.align === 'left' ? 0 : at.width - doc.widthOfString(line)
+    const slack = at.align === undefined || at.align === 'left' ? 0 : at.width - widthOf(sheet, line, face)
     const x = at.x + (at.align === 'centre' ? slack / 2 : slack)
+    doc.font(face.font).fontSize(face.size)
     doc.text(i < lines.length - 1 ? `${line} ` : line, x, at.y + i * lineHeight(face) + face.size * 0.08, { lineBreak: false })
   })
 }

@@ -29,6 +29,8 @@ export interface Sheet {
   readonly top: number
   readonly bottom: number
   y: number
+  /** widths of words already measured, by face and word */
+  readonly widths: Map<string, number>
 }
 
 export interface Face {
@@ -63,7 +65,7 @@ export function startSheet(document: Document, paper: Paper, fonts: Fonts): Shee
   doc.font('body')
   doc.addPage()
   const left = (pageWidth - BODY_WIDTH) / 2
-  return { doc, left, width: BODY_WIDTH, top: MARGIN.top, bottom: pageHeight - MARGIN.bottom, y: MARGIN.top }
+  return { doc, left, width: BODY_WIDTH, top: MARGIN.top, bottom: pageHeight - MARGIN.bottom, y: MARGIN.top, widths: new Map() }
 }
 
 export function newPage(sheet: Sheet): void {

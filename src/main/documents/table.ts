@@ -7,11 +7,14 @@ import { columnWidths } from './table-columns.ts'
 
 const PAD_X = 5
 const PAD_Y = 4
+const CLOSE_PAD_Y = 1
 const CELL: Face = { font: 'table', size: SIZE.body }
 const STRONG: Face = { font: 'tableBold', size: SIZE.body }
 const SECOND: Face = { font: 'table', size: SIZE.body, colour: QUIET }
 const BOX_HEIGHT = 9.5 * MM
 const TICK_SIDE = 6.5 * MM
+/** a table that takes no more than this share of a page is not broken */
+const WHOLE = 0.35
 const SHAPE = 9
 const SHAPE_ROOM = SHAPE + 5
 
@@ -19,9 +22,12 @@ export interface TableContent {
   readonly caption: string
   readonly columns: readonly TableColumn[]
   readonly rows: readonly (readonly DocumentCell[])[]
+  /** rows close together and no rules between them */
+  readonly close?: true
 }
 
 interface Column extends TableColumn {
+  readonly padY: number
   readonly x: number
   readonly width: number
 }
@@ -42,14 +48,14 @@ export function table(sheet: Sheet, parent: Element, content: TableContent): Pie
   const headed = content.columns.some((c) => c.title !== '')
   const head = headed ? headPieces(sheet, own, columns) : null
   const rows = content.rows.flatMap((row, i) =>
-    rowPieces(sheet, own, columns, row, { last: i === content.rows.length - 1, named: !headed }),
+    rowPieces(sheet, own, columns, row, { last: i === content.rows.length - 1, named: !headed && !content.close, ruled: !content.close }),
   )
-  const first = rows[0]
-  if (!head) return first ? [{ ...first, gap: 4 }, ...rows.slice(1)] : []
-  return [head.first, ...rows.map((r) => ({ ...r, again: head.again }))]
+  const whole = rows.reduce((sum, r) => sum + r.height, head?.first.height ?? 0) <= pageRoom(sheet) * WHOLE
+  const kept = rows.map((r, i): Piece => ({ ...r, keep: whole && i < rows.length - 1, ...(i === 0 && !head ? { gap: 4 } : {}) }))
+  return head ? [head.first, ...kept.map((r) => ({ ...r, again: head.again }))] : kept
 }
 
-function layColumns(sheet: Sheet, { columns, rows }: TableContent): Column[] {
+function layColumns(sheet: Sheet, { columns, rows, close }: TableContent): Column[] {
   const most = sheet.width * 0.3
   const least = columns.map((c, i) => {
     const words = rows
@@ -66,7 +72,7 @@ function layColumns(sheet: Sheet, { columns, rows }: TableContent): Column[] {
   let x = sheet.left
   return columns.map((c, i) => {
     const width = widths[i] as number
-    const laid = { ...c, x, width }
+    const laid = { ...c, x, width, padY: close ? CLOSE_PAD_Y : PAD_Y }
     x += width
     return laid
   })
@@ -122,7 +128,7 @@ function rowPieces(
   own: Element,
   columns: readonly Column[],
   row: readonly DocumentCell[],
-  { last, named }: { last: boolean; named: boolean },
+  { last, named, ruled }: { last: boolean; named: boolean; ruled: boolean },
 ): Piece[] {
   const line = element(sheet, own, 'TR')
   const cells = columns.map((c, i) => ({
@@ -132,7 +138,7 @@ function rowPieces(
     own: named && i === 0 ? element(sheet, line, 'TH', { scope: 'Row' }) : element(sheet, line, 'TD'),
   }))
   const height = Math.max(...cells.map((c) => c.lines.height))
-  const ends = (y: number) => rule(sheet, y, last ? 0.9 : 0.5, last ? INK : RULE)
+  const ends = (y: number) => ruled && rule(sheet, y, last ? 0.9 : 0.5, last ? INK : RULE)
   const parts = Math.ceil(height / (pageRoom(sheet) * 0.6))
   if (parts <= 1) {
     return [
@@ -147,7 +153,7 @@ function rowPieces(
   }
   const perPart = Math.ceil((pageRoom(sheet) * 0.6) / lineHeight(CELL))
   return Array.from({ length: parts }, (_, part) => {
-    const cut = cells.map((c) => ({ ...c, lines: cutLines(c.lines, part * perPart, perPart) }))
+    const cut = cells.map((c) => ({ ...c, lines: cutLines(c.lines, part * perPart, perPart, c.column.padY) }))
     const own = Math.max(...cut.map((c) => c.lines.height))
     return {
       height: own,
@@ -161,22 +167,22 @@ function rowPieces(
 
 function cellLines(sheet: Sheet, cell: DocumentCell | undefined, column: Column, name: boolean): CellLines {
   const width = column.width - 2 * PAD_X
-  if (cell?.kind === 'box') return { runs: [], height: BOX_HEIGHT + 2 * PAD_Y }
-  if (cell?.kind === 'tick') return { runs: [], height: TICK_SIDE + 2 * PAD_Y }
-  if (cell?.kind === 'state') return sized([{ lines: breakLines(sheet, cell.text, STRONG, width - SHAPE_ROOM), face: STRONG }])
-  if (cell?.kind !== 'text') return sized([])
+  if (cell?.kind === 'box') return { runs: [], height: BOX_HEIGHT + 2 * column.padY }
+  if (cell?.kind === 'tick') return { runs: [], height: TICK_SIDE + 2 * column.padY }
+  if (cell?.kind === 'state') return sized([{ lines: breakLines(sheet, cell.text, STRONG, width - SHAPE_ROOM), face: STRONG }], column.padY)
+  if (cell?.kind !== 'text') return sized([], column.padY)
   const face = cell.strong || name ? STRONG : CELL
   const runs = [{ lines: breakLines(sheet, cell.text, face, width), face }]
   if (cell.second) runs.push({ lines: breakLines(sheet, cell.second, SECOND, width), face: SECOND })
-  return sized(runs)
+  return sized(runs, column.padY)
 }
 
-const sized = (runs: CellLines['runs']): CellLines => ({
+const sized = (runs: CellLines['runs'], padY: number): CellLines => ({
   runs,
-  height: runs.reduce((sum, r) => sum + r.lines.length * lineHeight(r.face), 0) + 2 * PAD_Y,
+  height: runs.reduce((sum, r) => sum + r.lines.length * lineHeight(r.face), 0) + 2 * padY,
 })
 
-function cutLines({ runs }: CellLines, from: number, count: number): CellLines {
+function cutLines({ runs }: CellLines, from: number, count: number, padY: number): CellLines {
   let seen = 0
   return sized(
     runs.map((r) => {
@@ -185,6 +191,7 @@ function cutLines({ runs }: CellLines, from: number, count: number): CellLines {
       seen += r.lines.length
       return { ...r, lines: r.lines.slice(start, end) }
     }),
+    padY,
   )
 }
 
@@ -209,7 +216,7 @@ function drawCell(
   }
   const indent = cell.kind === 'state' ? SHAPE_ROOM : 0
   if (cell.kind === 'state') stateShape(sheet, cell.state, c.x + PAD_X, y + PAD_Y + 2.5, SHAPE)
-  let at = y + PAD_Y
+  let at = y + c.padY
   for (const { lines: text, face } of lines.runs) {
     writeLines(sheet, own, text, face, { x: c.x + PAD_X + indent, y: at, width: c.width - 2 * PAD_X - indent, align: c.align })
     at += text.length * lineHeight(face)

@@ -93,10 +93,10 @@ export function showIn(units: UnitSystem): Show {
   }
 }
 
-/** A length as a tape is read: to 1/32 in, or to half a millimetre. */
+/** A length as a tape is read: in fractions of an inch (to 1/64, so that halves of 1/32 add up), or to half a millimetre. */
 export function showTape(metres: number, units: UnitSystem): string {
   if (!Number.isFinite(metres)) return 'not known'
-  if (units === 'inch') return printInchFraction(si(metres, 'length'), 32)
+  if (units === 'inch') return printInchFraction(si(metres, 'length'), 64)
   return withUnit(trimZeros(decimals(Math.round(metres * 2000) / 2, 1)), 'mm')
 }
 

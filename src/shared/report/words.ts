@@ -17,6 +17,5 @@ export const BLOCK_WORDS = {
   remark: 'Note',
   page: 'Page',
   of: 'of',
-  numberColumns: ['Number', 'Value', '± (k = 2)', 'Same in other units'],
-  inputColumns: ['Symbol', 'Meaning', 'Value', 'From'],
+  numberColumns: ['Number', 'Value', '± (k = 2)', 'Other units'],
 } as const

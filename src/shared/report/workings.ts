@@ -5,7 +5,7 @@ import { exhaustive } from '../result/result.ts'
 import type { Source, SourceMark } from '../standards/source.ts'
 import type { WorkingText } from './document.ts'
 import { setEquation, setSymbol } from './equation.ts'
-import { aboutText, chosenWords } from './text/index.ts'
+import { aboutText } from './text/index.ts'
 import { chosenWords, labelOf } from './text/labels.ts'
 import { showIn, showLike, showTaper, showWithUncertainty, type UnitSystem } from './units.ts'
 

@@ -9,8 +9,6 @@ export function partsSection({ parts }: Plan): Section {
   if (parts.lines.length === 0) {
     return { id: 'parts', heading: 'Parts list', blocks: [{ kind: 'paragraph', text: 'No parts are listed in this build.' }] }
   }
-  const each = parts.currency === null ? 'Each' : `Each, ${parts.currency}`
-  const total = parts.currency === null ? 'Total' : `Total, ${parts.currency}`
   const blocks: Block[] = [
     {
       kind: 'table',
@@ -20,19 +18,19 @@ export function partsSection({ parts }: Plan): Section {
         column('Qty', 0.6, 'right'),
         column('Part', 3.4),
         column('Supplier', 1.7),
-        column(each, 1.1, 'right'),
-        column(total, 1.1, 'right'),
+        column('Each', 1.1, 'right'),
+        column('Total', 1.1, 'right'),
       ],
       rows: [...parts.lines.map(lineRow), totalRow('All parts', parts.totalMinor), totalRow('Still to order', parts.toOrderMinor)],
     },
   ]
-  if (parts.unpriced > 0) {
-    blocks.push({
-      kind: 'paragraph',
-      tone: 'quiet',
-      text: `${counted(parts.unpriced, 'line')} without a price ${parts.unpriced === 1 ? 'is' : 'are'} not in the totals.`,
-    })
-  }
+  const notes = [
+    ...(parts.currency === null ? [] : [`Prices in ${parts.currency}.`]),
+    ...(parts.unpriced > 0
+      ? [`${counted(parts.unpriced, 'line')} without a price ${parts.unpriced === 1 ? 'is' : 'are'} not in the totals.`]
+      : []),
+  ]
+  if (notes.length > 0) blocks.push({ kind: 'paragraph', tone: 'quiet', text: notes.join(' ') })
   return { id: 'parts', heading: 'Parts list', blocks }
 }
 

@@ -1,4 +1,5 @@
 import type { Build } from '../../model/build.ts'
+import type { WheelStopper } from '../../model/survey.ts'
 import type { Plan } from '../../planner/plan.ts'
 import { capital, column, text } from '../cells.ts'
 import type { Block, NumberText, Section } from '../document.ts'
@@ -26,7 +27,7 @@ export function surveySection(build: Build, plan: Plan, numbers: readonly Number
     kind: 'paragraph',
     text:
       `Read to ${survey.resolution.typed}, ${survey.method}${survey.takenOn === undefined ? '' : `, on ${survey.takenOn}`}. ` +
-      `Ended by ${survey.endedBy.left} on the left and by ${survey.endedBy.right} on the right.`,
+      `On the left ${endedBy(survey.endedBy.left)}; on the right ${endedBy(survey.endedBy.right)}.`,
   })
   if (survey.readings.length > 0) {
     blocks.push({
@@ -38,3 +39,6 @@ export function surveySection(build: Build, plan: Plan, numbers: readonly Number
   }
   return { id: 'survey', heading: 'Travel survey', blocks }
 }
+
+const endedBy = (what: WheelStopper): string =>
+  what === 'not known' ? 'nobody noted what ended the travel' : `the travel was ended by ${what === 'tyre contact' ? what : `the ${what}`}`

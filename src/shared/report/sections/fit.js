@@ -1,0 +1,46 @@
+import { splitEndRef } from '../../model/joint.ts'
+import { capital, column, sentence, state, text } from '../cells.ts'
+import { verdictWords } from '../text/index.ts'
+/** Every joint with both ends as typed, its verdict, and why. */
+export function fitSection(build, plan, show) {
+  if (plan.joints.length === 0) {
+    return {
+      id: 'fit',
+      heading: 'Fit check',
+      blocks: [{ kind: 'paragraph', text: 'No joints are named in this build, so no fit was checked.' }],
+    }
+  }
+  return {
+    id: 'fit',
+    heading: 'Fit check',
+    blocks: [
+      {
+        kind: 'table',
+        caption: 'Fit of every joint',
+        columns: [column('One end', 2.2), column('Other end', 2.2), column('Verdict', 1.7), column('Why, and what to do', 3.4)],
+        rows: plan.joints.map((j) => jointRow(build, j, show)),
+      },
+    ],
+  }
+}
+function jointRow(build, joint, show) {
+  const words = verdictWords(joint.verdict, show)
+  const conditions = words.conditions.map((c, i) => {
+    const code = joint.verdict.conditions[i]
+    return code !== undefined && joint.unmet.includes(code) ? `Still needed: ${c}` : `Named on the joint: ${c}`
+  })
+  const todo = [...conditions, ...words.measure.map((m) => `Measure: ${m}`)]
+  return [
+    endCell(build, joint.a),
+    endCell(build, joint.b),
+    state(words.state, words.word),
+    text(words.reasons.map(capital).map(sentence).join(' ') || '–', todo.map(sentence).join(' ')),
+  ]
+}
+/** The part's name above, the end as it was typed below. */
+function endCell(build, ref) {
+  const { part: partId, end: endName } = splitEndRef(ref)
+  const part = build.parts.find((p) => p.id === partId)
+  const end = part?.ends.find((e) => e.name === endName)
+  return text(part ? `${part.name}, ${endName}` : ref, end?.connection.typed ?? null)
+}
