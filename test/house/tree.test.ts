@@ -100,6 +100,10 @@ describe('the files', () => {
     expect(long).toEqual([])
   })
 
+  it('hold no JavaScript beside the TypeScript: what is made from a source is not a source', () => {
+    expect(all.filter((path) => /^(?:src|test)\/.*\.(?:js|cjs|d\.ts\.map|js\.map)$/.test(path))).toEqual([])
+  })
+
   it('name no folder of anybody’s machine', () => {
     expect(saying(others, /(?:^|[\s"'`(=])\/(?:work|root|tmp|Users|home\/(?!somebody|someone))(?:\/|\b(?=["'`]))/m)).toEqual([])
   })
