@@ -1,7 +1,7 @@
 import type { Build } from '../model/build.ts'
 import { type Joint, splitEndRef } from '../model/joint.ts'
 import type { Part, PartEnd } from '../model/part.ts'
-import { fit } from './fit/fit.ts'
+import { fitEnds } from './fit/fit.ts'
 import type { VerdictKind } from './fit/verdict.ts'
 import type { Ledger } from './ledger.ts'
 import type { JointVerdict, Severity } from './plan.ts'
@@ -54,7 +54,7 @@ function indexEnds(build: Build): ReadonlyMap<string, PlacedEnd> {
 
 function judge(joint: Joint, i: number, ends: ReadonlyMap<string, PlacedEnd>, ledger: Ledger): JointVerdict {
   const [a, b] = [placed(ends, joint.a), placed(ends, joint.b)]
-  const verdict = fit(a.end.connection.end, b.end.connection.end)
+  const verdict = fitEnds(a.end.connection.end, b.end.connection.end)
   const unmet = verdict.conditions.filter((c) => !isMet(c, joint))
   const facts = {
     joint: joint.id,

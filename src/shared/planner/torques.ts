@@ -3,21 +3,18 @@ import type { TorqueRecord, TorqueSpec } from '../model/records.ts'
 import type { Ledger } from './ledger.ts'
 import type { JointVerdict, TorqueLine } from './plan.ts'
 
+/** Kinds of joint that are tightened to something. */
+const TIGHTENED: readonly string[] = ['threads', 'ports', 'tapers', 'cylinders']
+
 /** Every torque that the build names, with the last record of each; findings for values missing, joints without one, records out of tolerance. */
 export function planTorques(build: Build, joints: readonly JointVerdict[], ledger: Ledger): readonly TorqueLine[] {
   const specs = build.torqueSpecs ?? []
   const withSpec = new Set(specs.map((s) => s.joint))
-  joints.forEach(({ joint, verdict }, i) => {
-    const tightened = verdict.rule === 'threads' || verdict.rule === 'ports' || verdict.rule === 'tapers' || verdict.rule === 'cylinders'
-    if (tightened && !withSpec.has(joint)) {
-      ledger.add({
-        code: 'torque.none_for_joint',
-        severity: 'noted',
-        about: ['joints', i],
-        facts: { joint: build.joints[i]?.name ?? joint },
-      })
-    }
-  })
+  const without = joints.flatMap(({ joint, verdict }, i) =>
+    TIGHTENED.includes(verdict.rule) && !withSpec.has(joint) ? [build.joints[i]?.name ?? joint] : [],
+  )
+  if (without.length > 0)
+    ledger.add({ code: 'torque.none_for_joint', severity: 'noted', about: ['torqueSpecs'], facts: { joints: without } })
   return specs.map((spec, i) => {
     if (!spec.value && !spec.angle) ledger.measure('torque', ['torqueSpecs', i, 'value'], { spec: spec.what })
     return line(spec, i, lastRecord(build.torqueRecords ?? [], spec.id), ledger)

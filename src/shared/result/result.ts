@@ -11,19 +11,17 @@ export interface Issue {
   readonly facts: Readonly<Record<string, Fact>>
 }
 
-export type Result<T, E = readonly Issue[]> =
-  | { readonly ok: true; readonly value: T }
-  | { readonly ok: false; readonly issues: E }
+export type Result<T, E = readonly Issue[]> = { readonly ok: true; readonly value: T } | { readonly ok: false; readonly issues: E }
 
 export const ok = <T>(value: T): Result<T, never> => ({ ok: true, value })
 
-export const fail = (...issues: readonly Issue[]): Result<never> => ({ ok: false, issues })
+export const fail = (...issues: readonly Issue[]): { readonly ok: false; readonly issues: readonly Issue[] } => ({ ok: false, issues })
 
-export const issue = (
-  code: string,
-  path: readonly (string | number)[] = [],
-  facts: Readonly<Record<string, Fact>> = {},
-): Issue => ({ code, path, facts })
+export const issue = (code: string, path: readonly (string | number)[] = [], facts: Readonly<Record<string, Fact>> = {}): Issue => ({
+  code,
+  path,
+  facts,
+})
 
 /** Closes a switch: a new member of a union does not compile until every switch on it knows it. */
 export function exhaustive(never: never, what = 'value'): never {

@@ -15,7 +15,7 @@ const ORDER: readonly EndKind[] = ['unmeasured', 'weld', 'thread', 'port', 'tape
  * @returns a verdict with the rule that decided, its reasons with numbers and sources, the conditions to be met, or what
  *   to measure where something is missing; never "fits" on missing data
  */
-export function fit(one: End, other: End): Verdict {
+export function fitEnds(one: End, other: End): Verdict {
   const [a, b] = ORDER.indexOf(one.kind) <= ORDER.indexOf(other.kind) ? [one, other] : [other, one]
   if (a.kind === 'unmeasured') return notKnown('measure first', ['what this end is'])
   if (a.kind === 'weld') return fitWeld(b)

@@ -153,9 +153,9 @@ export function findingWords(finding: Finding, show: Show): FindingWords {
       }
     case 'torque.none_for_joint':
       return {
-        title: `No torque given: ${facts.joint}`,
-        why: 'What is not in the table is not tightened by it, nor checked again.',
-        todo: "Look up the maker's value and add it.",
+        title: `No torque given for ${Array.isArray(facts.joints) ? facts.joints.length : 0} joints`,
+        why: `${list(facts.joints)}. What is not in the table is not tightened by it, nor checked again.`,
+        todo: "Look up the makers' values and add them; one line may speak for several joints of a kind.",
       }
     case 'torque.out_of_tolerance':
       return {

@@ -134,6 +134,16 @@ function sentenceFor({ code, facts: f }: Issue): string {
       return `"${f.symbol}" is not a symbol of this formula. It has: ${some(f.symbols, 20)}.`
     case 'table.unknown':
       return `There is no table "${f.name}".`
+    case 'cli.unknown_command':
+      return `There is no command "${f.name}". There are: ${some(f.commands, 20)}.`
+    case 'cli.usage':
+      return `${f.says}. Use: ${f.usage}`
+    case 'cli.not_allowed':
+      return `${f.option} takes ${some(f.allowed)}, not "${f.found}".`
+    case 'cli.cannot_read':
+      return `"${f.file}" cannot be read${f.code === 'ENOENT' ? ': there is no such file' : f.code === 'EISDIR' ? ': it is a folder' : ''}.`
+    case 'cli.cannot_write':
+      return `"${f.file}" was not written: ${f.says}.`
     case 'build.exists':
       return `A build with the id "${f.id}" is there already.`
     case 'build.not_there':

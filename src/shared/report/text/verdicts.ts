@@ -36,6 +36,9 @@ export const FAMILY_WORDS: Readonly<Record<(typeof PORT_FAMILIES)[number], strin
 }
 const family = (f: unknown): string => FAMILY_WORDS[f as (typeof PORT_FAMILIES)[number]] ?? String(f)
 
+/** "an O-ring boss", "a 37° flare" */
+const article = (noun: string): string => `${/^[aeiou]/i.test(noun) ? 'an' : 'a'} ${noun}`
+
 export interface VerdictWords {
   readonly word: string
   readonly state: State
@@ -88,7 +91,7 @@ function reasonWords({ code, facts, evidence }: Reason, show: Show): string {
     case 'thread.falls_through':
       return `${facts.male} drops through ${facts.female} without touching its thread`
     case 'thread.binds':
-      return `${facts.male} in ${facts.female} binds after ${turns}: pitches ${n('pitch, male')} and ${n('pitch, female')} drift ${n('pitch drift over 10 mm')} apart over 10 mm`
+      return `${facts.male} in ${facts.female} binds after ${turns}: pitches ${n('pitch, male')} and ${n('pitch, female')} drift ${n('pitch drift over 10 mm')} apart over ${show(0.01, 'length')}`
     case 'thread.slides':
       return `${facts.male} turns into ${facts.female} for ${turns} and feels right, but bears on a part of its flanks only and strips or weeps under load`
     case 'thread.short_engagement':
@@ -112,11 +115,11 @@ function reasonWords({ code, facts, evidence }: Reason, show: Show): string {
     case 'port.same_thread_other_seal':
       return facts.male === facts.female
         ? `the thread ${facts.thread} is the same, but the sizes ${facts.maleSize} and ${facts.femaleSize} are not`
-        : `the thread ${facts.thread} is the same and screws together, but a ${family(facts.male)} has nothing to seal on in a ${family(facts.female)}`
+        : `the thread ${facts.thread} is the same and screws together, but a ${family(facts.male)} has nothing to seal on in ${article(family(facts.female))}`
     case 'port.banjo_on_flat_face':
       return `the banjo's washers have the flat face they need on the ${family(facts.female)}`
     case 'port.no_seal':
-      return `the thread ${facts.thread} is the same, but a plain thread brings no seal to a ${family(facts.family)}`
+      return `the thread ${facts.thread} is the same, but a plain thread brings no seal to ${article(family(facts.family))}`
     case 'port.washer_under_shoulder':
       return `a washer under the shoulder seals on the flat face of the ${family(facts.family)}`
     case 'taper.same':
