@@ -90,7 +90,7 @@ export const FILE: BuildFile = {
   ],
   joints: [
     { id: 'tube-left', a: 'tube/left', b: 'end-left/shank', with: ['jam nut'] },
-    { id: 'tube-right', a: 'tube/right', b: 'end-right/shank' },
+    { id: 'tube-right', name: 'Tie rod, right end', a: 'tube/right', b: 'end-right/shank' },
     { id: 'left-arm', a: 'end-left/stud', b: 'arm/hole' },
     { id: 'right-arm', a: 'end-right/stud', b: 'arm-right/hole' },
   ],

@@ -71,14 +71,15 @@ describe('makeDocument', () => {
   it('shows every joint with both ends as they were typed', () => {
     const rows = rowsOf('fit').map((r) => r.map(words))
     expect(rows).toHaveLength(FILE.joints.length)
-    expect(rows[1]?.slice(0, 2)).toEqual(['Tie-rod tube, right | 7/8-18 female', 'Rod end, right, shank | 7/8-14 male'])
-    expect(rows.map((r) => r[2])).toEqual([
+    expect(rows.map((r) => r[0])).toEqual(['1', '2 Tie rod, right end', '3', '4'])
+    expect(rows[1]?.slice(1, 3)).toEqual(['Tie-rod tube, right | 7/8-18 female', 'Rod end, right, shank | 7/8-14 male'])
+    expect(rows.map((r) => r[3])).toEqual([
       'good: fits',
       'stops: does not fit',
       'stops: goes together and is wrong',
       'unknown: not known yet',
     ])
-    expect(rows[3]?.[3]).toContain('Measure: ')
+    expect(rows[3]?.[4]).toContain('Measure: ')
   })
 
   it('gives the survey back as tape fractions that add up, with what it rests on', () => {

@@ -22,21 +22,29 @@ export function fitSection(build: Build, plan: Plan, show: Show): Section {
       {
         kind: 'table',
         caption: 'Fit of every joint',
-        columns: [column('One end', 2.2), column('Other end', 2.2), column('Verdict', 1.7), column('Why, and what to do', 3.4)],
-        rows: plan.joints.map((j) => jointRow(build, j, show)),
+        columns: [
+          column('Joint', 1.7),
+          column('One end', 2.2),
+          column('Other end', 2.2),
+          column('Verdict', 1.7),
+          column('Why, and what to do', 3.4),
+        ],
+        rows: plan.joints.map((j, i) => jointRow(build, j, i + 1, show)),
       },
     ],
   }
 }
 
-function jointRow(build: Build, joint: JointVerdict, show: Show): DocumentCell[] {
+function jointRow(build: Build, joint: JointVerdict, number: number, show: Show): DocumentCell[] {
   const words = verdictWords(joint.verdict, show)
   const conditions = words.conditions.map((c, i) => {
     const code = joint.verdict.conditions[i]
     return code !== undefined && joint.unmet.includes(code) ? `Still needed: ${c}` : `Named on the joint: ${c}`
   })
   const todo = [...conditions, ...words.measure.map((m) => `Measure: ${m}`)]
+  const named = build.joints.find((j) => j.id === joint.joint)?.name
   return [
+    text(named === undefined ? String(number) : `${number} ${named}`),
     endCell(build, joint.a),
     endCell(build, joint.b),
     state(words.state, words.word),
