@@ -14,7 +14,8 @@ import { si } from '../../../../src/shared/quantities/dimension.ts'
 import { degrees, metres, mm, newtons, radians, ratio } from '../../../../src/shared/quantities/make.ts'
 
 const between = (min: number, max: number) => fc.double({ min, max, noNaN: true })
-const linkage = fc.record({ w: between(0.9, 1.7).map(metres), d: between(0.1, 0.25).map(metres), beta: between(-0.35, 0.35).map(radians) })
+/** Sizes of real axles, on which the rod and an arm never come into one line within 0.6 rad (34°). */
+const linkage = fc.record({ w: between(1.1, 1.7).map(metres), d: between(0.1, 0.2).map(metres), beta: between(-0.3, 0.3).map(radians) })
 const angle = between(-0.6, 0.6).map(radians)
 
 describe('a steering trapezoid', () => {
