@@ -76,9 +76,7 @@ function reasonWords({ code, facts, evidence }: Reason, show: Show): string {
     return found ? show(found.si, found.dimension) : '?'
   }
   const turns =
-    typeof facts.turns === 'number'
-      ? `about ${facts.turns < 1 ? 'less than one turn' : `${Math.round(facts.turns)} turns`}`
-      : 'any number of turns'
+    typeof facts.turns !== 'number' ? 'any number of turns' : facts.turns < 1 ? 'less than one turn' : `about ${Math.round(facts.turns)} turns`
   switch (code) {
     case 'thread.same':
       return `both are ${facts.thread}${facts.hand === 'left' ? ' left-hand' : ''}`
