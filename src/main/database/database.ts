@@ -65,13 +65,21 @@ export function databaseOn(sqlite: Sqlite): Database {
       .prepare()
   const prepareSelect = (table: Parameters<RowsIn>[0]) => {
     const owner = table.column(table.columns.includes('build_id') ? 'build_id' : 'id')
-    const all = db.select().from(table.drizzle).where(eq(owner, sql.placeholder('build')))
+    const all = db
+      .select()
+      .from(table.drizzle)
+      .where(eq(owner, sql.placeholder('build')))
     return table.columns.includes('position') ? all.orderBy(asc(table.column('position'))).prepare() : all.prepare()
   }
   const inserts = new Map<SQLiteTable, ReturnType<typeof prepareInsert>>()
   const selects = new Map<SQLiteTable, ReturnType<typeof prepareSelect>>()
 
-  const has = (id: string) => db.select({ id: build.column('id') }).from(build.drizzle).where(eq(build.column('id'), id)).get() !== undefined
+  const has = (id: string) =>
+    db
+      .select({ id: build.column('id') })
+      .from(build.drizzle)
+      .where(eq(build.column('id'), id))
+      .get() !== undefined
 
   return {
     path: sqlite.name,
@@ -109,7 +117,10 @@ export function databaseOn(sqlite: Sqlite): Database {
             (): Result<{ replaced: boolean }> => {
               const replaced = has(id)
               if (replaced && !replace) return fail(issue('build.exists', ['build', 'id'], { id }))
-              if (replaced) db.delete(build.drizzle).where(eq(build.column('id'), id)).run()
+              if (replaced)
+                db.delete(build.drizzle)
+                  .where(eq(build.column('id'), id))
+                  .run()
               for (const { table, row } of rows.value) remembered(inserts, table, () => prepareInsert(table, row)).run(row)
               return ok({ replaced })
             },

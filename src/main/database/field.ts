@@ -1,8 +1,8 @@
-import type { Dimension } from '../../shared/quantities/dimension.ts'
-import { parseQuantity } from '../../shared/quantities/parse.ts'
 import { parseEnd } from '../../shared/model/end/parse.ts'
 import type { EndKind } from '../../shared/model/end/types.ts'
 import type { QuantityRange } from '../../shared/model/fields.ts'
+import type { Dimension } from '../../shared/quantities/dimension.ts'
+import { parseQuantity } from '../../shared/quantities/parse.ts'
 import { type Issue, issue } from '../../shared/result/result.ts'
 
 /*
@@ -40,7 +40,11 @@ export type FieldAt<V> = (column: string) => Field<V>
 export type FieldsOf<T> = { readonly [K in keyof T]-?: FieldAt<T[K]> }
 
 const one =
-  <V extends Cell>(type: Column['type'], check: (quoted: string) => string, fault: (value: V) => string | undefined = () => undefined): FieldAt<V> =>
+  <V extends Cell>(
+    type: Column['type'],
+    check: (quoted: string) => string,
+    fault: (value: V) => string | undefined = () => undefined,
+  ): FieldAt<V> =>
   (name) => ({
     columns: [{ name, type, required: true }],
     checks: [{ about: name, sql: check(`"${name}"`) }],
@@ -66,13 +70,15 @@ export const note = text(4000)
 const idCheck = (c: string) => `length(${c}) BETWEEN 1 AND 64 AND ${c} NOT GLOB '*[^a-z0-9-]*' AND ${c} NOT GLOB '-*'`
 export const id: FieldAt<string> = one('text', idCheck)
 export const day: FieldAt<string> = one('text', (c) => `length(${c}) = 10 AND ${c} IS date(${c})`)
-export const price: FieldAt<string> = one('text', (c) => `length(${c}) BETWEEN 1 AND 12 AND ${c} GLOB '[0-9]*' AND ${c} NOT GLOB '*[^0-9.]*'`)
+export const price: FieldAt<string> = one(
+  'text',
+  (c) => `length(${c}) BETWEEN 1 AND 12 AND ${c} GLOB '[0-9]*' AND ${c} NOT GLOB '*[^0-9.]*'`,
+)
 export const currency: FieldAt<string> = one('text', (c) => `${c} GLOB '[A-Z][A-Z][A-Z]'`)
 export const whole = (min: number, max: number): FieldAt<number> => one('integer', (c) => `${c} BETWEEN ${min} AND ${max}`)
 
 /** One of a closed list of words. */
-export const choice = <const W extends readonly string[]>(...words: W): FieldAt<W[number]> =>
-  one<W[number]>('text', (c) => oneOf(c, words))
+export const choice = <const W extends readonly string[]>(...words: W): FieldAt<W[number]> => one<W[number]>('text', (c) => oneOf(c, words))
 
 const oneOf = (quoted: string, words: readonly string[]): string => `${quoted} IN (${words.map((w) => `'${w}'`).join(', ')})`
 
@@ -87,7 +93,15 @@ export const mark: FieldAt<true | undefined> = (name) => ({
 })
 
 const SUFFIX = {
-  ratio: 'ratio', length: 'm', volume: 'm3', angle: 'rad', force: 'n', pressure: 'pa', torque: 'nm', time: 's', flow: 'm3_s',
+  ratio: 'ratio',
+  length: 'm',
+  volume: 'm3',
+  angle: 'rad',
+  force: 'n',
+  pressure: 'pa',
+  torque: 'nm',
+  time: 's',
+  flow: 'm3_s',
 } as const satisfies Partial<Record<Dimension, string>>
 
 /** A quantity: what was typed in one column, its value in base SI beside it in another that ends in the unit. */
@@ -98,14 +112,20 @@ export const quantity =
     const low = range.positive ? [`"${si}" > 0`] : range.min === undefined ? [] : [`"${si}" >= ${range.min}`]
     const high = range.max === undefined ? [] : [`"${si}" <= ${range.max}`]
     return {
-      columns: [{ name, type: 'text', required: true }, { name: si, type: 'real', required: true }],
+      columns: [
+        { name, type: 'text', required: true },
+        { name: si, type: 'real', required: true },
+      ],
       checks: [
         { about: name, sql: `length("${name}") BETWEEN 1 AND 64` },
         { about: si, sql: [...low, ...high].join(' AND ') },
       ],
       write: (value, cells, refuse) => {
         const read = parseQuantity(value, dimension)
-        if (!read.ok) return read.issues.forEach(refuse)
+        if (!read.ok) {
+          for (const i of read.issues) refuse(i)
+          return
+        }
         cells[name] = value
         cells[si] = read.value.si
       },
@@ -114,21 +134,34 @@ export const quantity =
   }
 
 const END_KINDS = Object.keys({
-  thread: 1, port: 1, taper: 1, round: 1, spline: 1, tail: 1, weld: 1, unmeasured: 1,
+  thread: 1,
+  port: 1,
+  taper: 1,
+  round: 1,
+  spline: 1,
+  tail: 1,
+  weld: 1,
+  unmeasured: 1,
 } satisfies Record<EndKind, 1>)
 
 /** An end as the trade writes it, with the kind that was understood beside it. */
 export const connection: FieldAt<string> = (name) => {
   const kind = `${name}_kind`
   return {
-    columns: [{ name, type: 'text', required: true }, { name: kind, type: 'text', required: true }],
+    columns: [
+      { name, type: 'text', required: true },
+      { name: kind, type: 'text', required: true },
+    ],
     checks: [
       { about: name, sql: `length("${name}") BETWEEN 1 AND 160` },
       { about: kind, sql: oneOf(`"${kind}"`, END_KINDS) },
     ],
     write: (value, cells, refuse) => {
       const read = parseEnd(value)
-      if (!read.ok) return read.issues.forEach(refuse)
+      if (!read.ok) {
+        for (const i of read.issues) refuse(i)
+        return
+      }
       if (unkept(value)) refuse(issue('database.text_not_kept'))
       cells[name] = value
       cells[kind] = read.value.kind
@@ -141,7 +174,10 @@ export const connection: FieldAt<string> = (name) => {
 export const endRef: FieldAt<string> = (name) => {
   const [part, end] = [`${name}_part`, `${name}_end`]
   return {
-    columns: [{ name: part, type: 'text', required: true }, { name: end, type: 'text', required: true }],
+    columns: [
+      { name: part, type: 'text', required: true },
+      { name: end, type: 'text', required: true },
+    ],
     checks: [],
     write: (value, cells) => {
       const [p, e] = value.split('/') as [string, string]
@@ -177,7 +213,9 @@ export const as =
     field(column)
 
 /** A list that lives in a table of its own: reads back empty, to be filled. */
-export const list = <V>(): FieldAt<V[]> => () => ({ columns: [], checks: [], write: () => {}, read: () => [] })
+export const list =
+  <V>(): FieldAt<V[]> =>
+  () => ({ columns: [], checks: [], write: () => {}, read: () => [] })
 
 /** A list that may be absent, which is not the same as empty: a column says which. */
 export const optionalList =

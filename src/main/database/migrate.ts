@@ -60,7 +60,8 @@ export function migrate(sqlite: Sqlite, known: readonly Migration[]): Result<Sch
       record.run(migration.hash, migration.madeAt)
     }
     const loose = sqlite.pragma('foreign_key_check') as { table: string; parent: string }[]
-    if (loose[0]) return fail(issue('database.migration_failed', [], { step, says: `${loose[0].table} points at a missing ${loose[0].parent}` }))
+    if (loose[0])
+      return fail(issue('database.migration_failed', [], { step, says: `${loose[0].table} points at a missing ${loose[0].parent}` }))
     sqlite.pragma(`user_version = ${known.length}`)
     sqlite.pragma(`application_id = ${APPLICATION_ID}`)
     sqlite.exec('COMMIT')

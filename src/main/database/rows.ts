@@ -27,46 +27,49 @@ export function rowsOf(file: BuildFile, changedAt: string): Result<readonly Tabl
     rows.push({ table: table.drizzle, row })
   }
 
+  const lines = <T>(table: Table<T>, items: readonly T[] | undefined, keys: Row, path: Path) => {
+    for (const [position, item] of items?.entries() ?? []) put(table, item, { ...keys, position }, [...path, position])
+  }
+
   const build_id = file.build.id
-  const header = { ...file.build, ...file }
-  put(TABLES.build, header, { changed_at: changedAt }, ['build'])
+  put(TABLES.build, { ...file.build, ...file }, { changed_at: changedAt }, ['build'])
   put(TABLES.vehicle, file.vehicle, { build_id }, ['vehicle'])
   if (file.axle) put(TABLES.axle, file.axle, { build_id }, ['axle'])
 
-  file.parts.forEach((part, position) => {
-    const path = ['parts', position]
-    put(TABLES.part, part, { build_id, position }, path)
-    putOwn(put, part, { build_id, part: part.id, kind: part.kind }, path)
-    part.ends.forEach((end, i) => put(TABLES.partEnd, end, { build_id, part: part.id, position: i }, [...path, 'ends', i]))
-  })
-  file.joints.forEach((joint, position) => {
-    put(TABLES.joint, joint, { build_id, position }, ['joints', position])
-    joint.with?.forEach((aid, i) => put(TABLES.jointAid, { aid }, { build_id, joint: joint.id, position: i }, ['joints', position, 'with', i]))
-  })
+  lines(TABLES.part, file.parts, { build_id }, ['parts'])
+  for (const [i, part] of file.parts.entries()) {
+    putOwn(put, part, { build_id, part: part.id, kind: part.kind }, ['parts', i])
+    lines(TABLES.partEnd, part.ends, { build_id, part: part.id }, ['parts', i, 'ends'])
+  }
+  lines(TABLES.joint, file.joints, { build_id }, ['joints'])
+  for (const [i, joint] of file.joints.entries()) {
+    const aids = joint.with?.map((aid) => ({ aid }))
+    lines(TABLES.jointAid, aids, { build_id, joint: joint.id }, ['joints', i, 'with'])
+  }
   if (file.survey) {
+    const sure = file.survey.madeSure.map((what) => ({ what }))
     put(TABLES.survey, file.survey, { build_id }, ['survey'])
-    file.survey.madeSure.forEach((what, position) => put(TABLES.surveyMadeSure, { what }, { build_id, position }, ['survey', 'madeSure', position]))
-    file.survey.readings.forEach((reading, position) => put(TABLES.reading, reading, { build_id, position }, ['survey', 'readings', position]))
+    lines(TABLES.surveyMadeSure, sure, { build_id }, ['survey', 'madeSure'])
+    lines(TABLES.reading, file.survey.readings, { build_id }, ['survey', 'readings'])
   }
-  const each = <T>(table: Table<T>, key: keyof BuildFile, list: readonly T[] | undefined) => {
-    list?.forEach((item, position) => put(table, item, { build_id, position }, [key, position]))
+  lines(TABLES.travelLimit, file.limits, { build_id }, ['limits'])
+  lines(TABLES.torqueSpec, file.torqueSpecs, { build_id }, ['torqueSpecs'])
+  lines(TABLES.torqueRecord, file.torqueRecords, { build_id }, ['torqueRecords'])
+  lines(TABLES.alignmentReading, file.alignment, { build_id }, ['alignment'])
+  lines(TABLES.task, file.tasks, { build_id }, ['tasks'])
+  // after all tasks, since one may name another that stands further down
+  for (const [i, task] of file.tasks?.entries() ?? []) {
+    const after = task.after.map((before) => ({ before }))
+    const needs = task.needs?.map((part) => ({ part }))
+    lines(TABLES.taskAfter, after, { build_id, task: task.id }, ['tasks', i, 'after'])
+    lines(TABLES.taskNeed, needs, { build_id, task: task.id }, ['tasks', i, 'needs'])
   }
-  each(TABLES.travelLimit, 'limits', file.limits)
-  each(TABLES.torqueSpec, 'torqueSpecs', file.torqueSpecs)
-  each(TABLES.torqueRecord, 'torqueRecords', file.torqueRecords)
-  each(TABLES.alignmentReading, 'alignment', file.alignment)
-  each(TABLES.task, 'tasks', file.tasks)
-  // a task may name one that stands further down
-  file.tasks?.forEach((task, t) => {
-    task.after.forEach((before, i) => put(TABLES.taskAfter, { before }, { build_id, task: task.id, position: i }, ['tasks', t, 'after', i]))
-    task.needs?.forEach((part, i) => put(TABLES.taskNeed, { part }, { build_id, task: task.id, position: i }, ['tasks', t, 'needs', i]))
-  })
-  each(TABLES.session, 'sessions', file.sessions)
+  lines(TABLES.session, file.sessions, { build_id }, ['sessions'])
   return issues.length > 0 ? fail(...issues) : ok(rows)
 }
 
 /** The row of what only this kind of part has. */
-function putOwn(put: <T>(table: Table<T>, value: T, keys: Row, path: Path) => void, part: PartFile, keys: Row, path: Path): void {
+function putOwn(put: <T>(table: Table<T>, value: T, keys: Row, path: Path) => void, part: PartFile, keys: Row, path: Path) {
   switch (part.kind) {
     case 'tube':
       return put(TABLES.tube, part, keys, path)

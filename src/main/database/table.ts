@@ -1,6 +1,16 @@
 import { getTableColumns, sql } from 'drizzle-orm'
 import {
-  check, foreignKey, index, integer, primaryKey, real, type SQLiteColumn, type SQLiteTable, sqliteTable, text, unique,
+  check,
+  foreignKey,
+  index,
+  integer,
+  primaryKey,
+  real,
+  type SQLiteColumn,
+  type SQLiteTable,
+  sqliteTable,
+  text,
+  unique,
 } from 'drizzle-orm/sqlite-core'
 import type { Issue } from '../../shared/result/result.ts'
 import { type Cell, type Check, type Column, type FieldsOf, group, type Row, snake } from './field.ts'
@@ -53,9 +63,7 @@ export function table<T extends object>(tableName: string, shape: Shape<T>): Tab
         return r.owned ? key.onDelete('cascade') : key
       }),
       // when a row goes, SQLite looks for others that point at it; without an index that is every row, once for every row
-      ...references
-        .filter((r) => !r.owned)
-        .map((r) => index(`${tableName}_by_${r.columns.slice(1).join('_')}`).on(...pick(r.columns))),
+      ...references.filter((r) => !r.owned).map((r) => index(`${tableName}_by_${r.columns.slice(1).join('_')}`).on(...pick(r.columns))),
       ...checks.map((c) => check(`${tableName}_${c.about}`, sql.raw(c.sql))),
     ]
   })

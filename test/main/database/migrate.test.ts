@@ -32,7 +32,7 @@ function stocked(): string {
   return where
 }
 
-const ADD = 'CREATE TABLE `tool` (`id` text PRIMARY KEY NOT NULL) STRICT;\n--> statement-breakpoint\nINSERT INTO `tool` VALUES (\'tape\');'
+const ADD = "CREATE TABLE `tool` (`id` text PRIMARY KEY NOT NULL) STRICT;\n--> statement-breakpoint\nINSERT INTO `tool` VALUES ('tape');"
 
 /** A table rebuilt as drizzle-kit does it: with keys on, dropping the old one would take its children along. */
 const REBUILD = `PRAGMA foreign_keys=OFF;
@@ -87,14 +87,21 @@ describe('a migration', () => {
   })
 
   it.each([
-    ['breaks off halfway', [ADD, 'CREATE TABLE `half` (`id` text) STRICT;\n--> statement-breakpoint\nINSERT INTO `no_such` VALUES (1);'], /no such table/],
+    [
+      'breaks off halfway',
+      [ADD, 'CREATE TABLE `half` (`id` text) STRICT;\n--> statement-breakpoint\nINSERT INTO `no_such` VALUES (1);'],
+      /no such table/,
+    ],
     ['leaves a row that points nowhere', [ADD, "DELETE FROM part WHERE id = 'ram';"], /points at a missing part/],
   ])('that %s is undone with all before it', (_what, steps, says) => {
     const where = stocked()
     const before = hash(fileIn(where))
     const result = open(where, { migrationsFolder: longer(...steps) })
     expect(result).toMatchObject({
-      ok: false, issues: [{ code: 'database.migration_failed', facts: { step: '91_further', says: expect.stringMatching(says), path: fileIn(where) } }],
+      ok: false,
+      issues: [
+        { code: 'database.migration_failed', facts: { step: '91_further', says: expect.stringMatching(says), path: fileIn(where) } },
+      ],
     })
     expect(hash(fileIn(where))).toBe(before)
     expect(readdirSync(where).sort()).toEqual(['backups', 'steerwright.sqlite'])

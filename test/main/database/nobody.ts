@@ -7,5 +7,8 @@ import { fullBuild } from './full-build.ts'
  */
 const [folder = '', migrationsFolder = ''] = process.argv.slice(2)
 const opened = openDatabase(folder, { migrationsFolder, now: '2026-03-01T09:30:00.000Z', busyTimeout: 50 })
-const saved = opened.ok ? opened.value.saveBuild(fullBuild(), { replace: true, changedAt: '2026-03-01T09:30:00.000Z' }) : opened
-console.log(JSON.stringify(saved.ok ? { ok: true } : saved))
+if (!opened.ok) console.log(JSON.stringify({ step: 'open', codes: opened.issues.map((i) => i.code) }))
+else {
+  const saved = opened.value.saveBuild(fullBuild(), { replace: true, changedAt: '2026-03-01T09:30:00.000Z' })
+  console.log(JSON.stringify({ step: 'save', codes: saved.ok ? [] : saved.issues.map((i) => i.code) }))
+}

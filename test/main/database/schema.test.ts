@@ -33,7 +33,9 @@ const tablesOf = (sqlite: Sqlite.Database) =>
   )
 const ours = (sqlite: Sqlite.Database) => tablesOf(sqlite).filter((t) => !t.name.startsWith('__'))
 const columnsOf = (sqlite: Sqlite.Database): ColumnInfo[] =>
-  ours(sqlite).flatMap(({ name: table }) => (sqlite.pragma(`table_info(${table})`) as ColumnInfo[]).map((c) => ({ table, name: c.name, type: c.type })))
+  ours(sqlite).flatMap(({ name: table }) =>
+    (sqlite.pragma(`table_info(${table})`) as ColumnInfo[]).map((c) => ({ table, name: c.name, type: c.type })),
+  )
 
 /** What SQLite says when one row's column is set to `value`, or 'taken'. Nothing stays changed. */
 function tryUpdate(sqlite: Sqlite.Database, { table, name }: ColumnInfo, value: unknown, where = 'TRUE'): string {
@@ -61,7 +63,16 @@ describe('the schema', () => {
   it('has the tables and columns of the code, and the code those of drizzle-kit', () => {
     const sqlite = raw(opened().path)
     const inCode = Object.values(TABLES).map((t) => [getTableName(t.drizzle), [...t.columns].sort()] as const)
-    const inFile = ours(sqlite).map((t) => [t.name, columnsOf(sqlite).filter((c) => c.table === t.name).map((c) => c.name).sort()] as const)
+    const inFile = ours(sqlite).map(
+      (t) =>
+        [
+          t.name,
+          columnsOf(sqlite)
+            .filter((c) => c.table === t.name)
+            .map((c) => c.name)
+            .sort(),
+        ] as const,
+    )
     expect(Object.fromEntries(inFile)).toEqual(Object.fromEntries(inCode))
     expect(new Set(Object.values(schema))).toEqual(new Set(Object.values(TABLES).map((t) => t.drizzle)))
   })
@@ -106,7 +117,9 @@ describe('foreign keys', () => {
 
   it('keep what only a ram has from a part that is none', () => {
     const sqlite = stocked()
-    expect(() => sqlite.exec(`UPDATE part_ram SET part = 'hose'`)).toThrow(expect.objectContaining({ code: 'SQLITE_CONSTRAINT_FOREIGNKEY' }))
+    expect(() => sqlite.exec(`UPDATE part_ram SET part = 'hose'`)).toThrow(
+      expect.objectContaining({ code: 'SQLITE_CONSTRAINT_FOREIGNKEY' }),
+    )
     expect(() => sqlite.exec(`UPDATE part_ram SET part = 'hose', kind = 'hose'`)).toThrow(
       expect.objectContaining({ code: 'SQLITE_CONSTRAINT_CHECK' }),
     )
@@ -126,7 +139,9 @@ describe('CHECKs', () => {
     const sqlite = stocked()
     const nonsense: Record<string, readonly unknown[]> = { TEXT: ['Ä'.repeat(5000)], INTEGER: [-1, 0.5, 'one'], REAL: [1e99, -1e99, 'one'] }
     const slipped = columnsOf(sqlite).flatMap((c) =>
-      (nonsense[c.type] ?? ['no such type']).filter((value) => !tryUpdate(sqlite, c, value).startsWith('SQLITE_CONSTRAINT')).map((value) => ({ ...c, value })),
+      (nonsense[c.type] ?? ['no such type'])
+        .filter((value) => !tryUpdate(sqlite, c, value).startsWith('SQLITE_CONSTRAINT'))
+        .map((value) => ({ ...c, value })),
     )
     expect(slipped).toEqual([])
   })
@@ -188,7 +203,9 @@ function quantityPlaces(sqlite: Sqlite.Database, file: BuildFile) {
       const create = sqlite.prepare('SELECT sql FROM sqlite_schema WHERE name = ?').pluck().get(c.table) as string
       const rule = new RegExp(`CHECK\\(("${c.name}" [<>][^)]*)\\)`).exec(create)?.[1] ?? ''
       const bounds = [...rule.matchAll(/([<>]=?) (-?[\d.]+)/g)].map(([, sign = '', at]) => ({
-        at: Number(at), included: sign.endsWith('='), outwards: sign.startsWith('>') ? -1 : 1,
+        at: Number(at),
+        included: sign.endsWith('='),
+        outwards: sign.startsWith('>') ? -1 : 1,
       }))
       expect({ column: c, bounds: bounds.length }).toEqual({ column: c, bounds: 2 })
       return { ...c, bounds }
@@ -201,7 +218,15 @@ function quantityPlaces(sqlite: Sqlite.Database, file: BuildFile) {
 }
 
 const UNIT: Readonly<Record<string, string>> = {
-  m: 'm', m3: 'm³', m3_s: 'm³/s', rad: 'rad', n: 'N', pa: 'Pa', nm: 'N·m', s: 's', ratio: '',
+  m: 'm',
+  m3: 'm³',
+  m3_s: 'm³/s',
+  rad: 'rad',
+  n: 'N',
+  pa: 'Pa',
+  nm: 'N·m',
+  s: 's',
+  ratio: '',
 }
 
 /** "bore_m": the text stands in "bore", the value is in metres. */
@@ -216,8 +241,17 @@ function apart(column: string): { words: string; unit: string } {
 function pathOf(file: BuildFile, text: string, key: string): Path {
   const found: Path[] = []
   const walk = (v: unknown, at: Path) => {
-    if (v === text && at.filter((p) => typeof p === 'string').join('').toLowerCase().endsWith(key)) found.push(at)
-    if (typeof v === 'object' && v !== null) for (const [k, inner] of Object.entries(v)) walk(inner, [...at, Array.isArray(v) ? Number(k) : k])
+    if (
+      v === text &&
+      at
+        .filter((p) => typeof p === 'string')
+        .join('')
+        .toLowerCase()
+        .endsWith(key)
+    )
+      found.push(at)
+    if (typeof v === 'object' && v !== null)
+      for (const [k, inner] of Object.entries(v)) walk(inner, [...at, Array.isArray(v) ? Number(k) : k])
   }
   walk(file, [])
   if (!found[0]) throw new Error(`${text} (${key}) is nowhere in the file`)

@@ -1,6 +1,18 @@
 import type { BuildFile } from '../../../shared/model/build.ts'
 import {
-  choice, currency, day, type FieldsOf, id, list, name, note, optional, optionalList, optionalNested, quantity, whole,
+  choice,
+  currency,
+  day,
+  type FieldsOf,
+  id,
+  list,
+  name,
+  note,
+  optional,
+  optionalList,
+  optionalNested,
+  quantity,
+  whole,
 } from '../field.ts'
 import { type Table, table } from '../table.ts'
 import { single } from './keys.ts'
@@ -34,7 +46,12 @@ const lists: FieldsOf<FileLists> = {
 export const build: Table<HeaderFile & FileLists> = table<HeaderFile & FileLists>('build', {
   keys: [{ name: 'changed_at', type: 'text', required: true }],
   primary: ['id'],
-  checks: [{ about: 'changed_at', sql: `"changed_at" GLOB '[0-9][0-9][0-9][0-9]-[0-1][0-9]-[0-3][0-9]T*Z' AND datetime("changed_at") IS NOT NULL` }],
+  checks: [
+    {
+      about: 'changed_at',
+      sql: `"changed_at" GLOB '[0-9][0-9][0-9][0-9]-[0-1][0-9]-[0-3][0-9]T*Z' AND datetime("changed_at") IS NOT NULL`,
+    },
+  ],
   fields: { ...header, ...lists },
 })
 

@@ -1,6 +1,6 @@
 import type { BuildFile } from '../../../shared/model/build.ts'
 import type { JointAid } from '../../../shared/model/joint.ts'
-import { choice, endRef, id, name, note, optional, optionalList, as } from '../field.ts'
+import { as, choice, endRef, id, name, note, optional, optionalList } from '../field.ts'
 import { table } from '../table.ts'
 import { listed, within } from './keys.ts'
 import { partEnd } from './part.ts'
@@ -24,6 +24,16 @@ export const joint = table<JointFile>('joint', {
 export const jointAid = table<{ aid: JointAid }>('joint_aid', {
   ...within('joint', () => joint),
   fields: {
-    aid: choice('sealant', 'bonded washer', 'crush washers', 'hose clamp', 'pinch bolt', 'jam nut', 'castle nut and cotter', 'lock nut', 'weld'),
+    aid: choice(
+      'sealant',
+      'bonded washer',
+      'crush washers',
+      'hose clamp',
+      'pinch bolt',
+      'jam nut',
+      'castle nut and cotter',
+      'lock nut',
+      'weld',
+    ),
   },
 })
