@@ -75,8 +75,7 @@ function connect(
   try {
     sqlite.pragma('trusted_schema = OFF')
     sqlite.pragma('foreign_keys = ON')
-    // a file that may not be written is opened for reading without a word: better to hear of it now than at the first change
-    sqlite.exec('BEGIN IMMEDIATE; ROLLBACK')
+    tryWriting(sqlite)
     sqlite.pragma('journal_mode = WAL')
     sqlite.pragma('synchronous = FULL')
     if (version < migrations.length) {
@@ -89,6 +88,15 @@ function connect(
   } finally {
     if (!ready) sqlite.close()
   }
+}
+
+/**
+ * Throws where the file may not be written, or another program is writing. SQLite opens such a file for reading without a
+ * word, and even begins a transaction; better to hear of it now than at the first change.
+ */
+function tryWriting(sqlite: Sqlite.Database): void {
+  const version = sqlite.pragma('user_version', { simple: true }) as number
+  sqlite.exec(`BEGIN IMMEDIATE; PRAGMA user_version = ${version}; ROLLBACK`)
 }
 
 /** A whole copy under its own name, or none: it is on the disk before it gets the name. */
