@@ -10,9 +10,7 @@ export function Screens() {
       <Route path="/">
         <Start />
       </Route>
-      <Route path="/build/:id/:section?">
-        {({ id, section }) => <Build key={id} id={decodeURIComponent(id)} section={section ?? null} />}
-      </Route>
+      <Route path="/build/:id/:section?">{({ id, section }) => <Build key={id} id={id} section={section ?? null} />}</Route>
       <Route>
         <Lost />
       </Route>

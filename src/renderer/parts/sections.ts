@@ -1,4 +1,4 @@
-import type { FindingText, Section, State } from '../../shared/report/document.ts'
+import type { FindingText, NumberText, Section, State } from '../../shared/report/document.ts'
 
 /** Worst first: what a section's mark shows when it holds several. */
 const WORST_FIRST: readonly State[] = ['stops', 'unknown', 'look', 'noted', 'good']
@@ -9,10 +9,18 @@ const DEALS_WITH: Readonly<Record<string, readonly string[]>> = {
   fit: ['joints', 'parts'],
   survey: ['survey', 'limits', 'axle'],
   ram: ['vehicle', 'axle'],
-  fluid: ['build'],
   torque: ['torqueSpecs', 'torqueRecords'],
-  weekends: ['tasks', 'sessions'],
-  records: ['torqueRecords', 'alignment'],
+}
+
+/** Ids of the numbers that a section lists. */
+const listed = (section: Section): readonly string[] =>
+  section.blocks.flatMap((block) => (block.kind === 'numbers' ? block.items.map((item) => item.id) : []))
+
+/** The numbers that the report lists anywhere but in the section shown, so that none stands on the screen twice. */
+export function numbersBeside(shown: Section, sections: readonly Section[], numbers: readonly NumberText[]): readonly NumberText[] {
+  const wanted = new Set(sections.flatMap(listed))
+  for (const id of listed(shown)) wanted.delete(id)
+  return numbers.filter((number) => wanted.has(number.id))
 }
 
 function statesOf(section: Section): State[] {
@@ -54,9 +62,13 @@ export function standing(section: Section): { readonly state: State | 'none'; re
   return { state: worst, note: words.join(' · ') }
 }
 
-/** The findings that belong beside a section: those about the places it deals with, unless it shows findings itself. */
+/**
+ * The findings that belong beside a section: those about the places it deals with or resting on a number it lists. None where
+ * the section shows findings itself.
+ */
 export function findingsBeside(section: Section, findings: readonly FindingText[]): readonly FindingText[] {
-  const places = DEALS_WITH[section.id]
-  if (places === undefined || section.blocks.some((block) => block.kind === 'findings')) return []
-  return findings.filter((finding) => places.includes(String(finding.about[0])))
+  if (section.blocks.some((block) => block.kind === 'findings')) return []
+  const places = DEALS_WITH[section.id] ?? []
+  const numbers = listed(section)
+  return findings.filter((finding) => places.includes(String(finding.about[0])) || finding.numbers.some((id) => numbers.includes(id)))
 }

@@ -4,12 +4,13 @@ import { FindingDetail } from '../blocks/Finding.tsx'
 import { NumberList } from '../blocks/NumberList.tsx'
 import { keyed } from '../keyed.ts'
 import { StateTag } from '../Mark.tsx'
-import { findingsBeside } from '../sections.ts'
+import { findingsBeside, numbersBeside } from '../sections.ts'
 import { NextCard } from './NextCard.tsx'
 
 /** Beside the sheet: the one thing to do next, what was found where the reader is, and the numbers. */
 export function Panel({ open, shown }: { readonly open: OpenBuild; readonly shown: Section | undefined }) {
   const beside = shown === undefined ? [] : findingsBeside(shown, open.findings)
+  const numbers = shown === undefined ? [] : numbersBeside(shown, open.document.sections, open.numbers)
   return (
     <aside className="panel" aria-label="Next step, findings and numbers">
       <NextCard findings={open.findings} />
@@ -32,17 +33,14 @@ export function Panel({ open, shown }: { readonly open: OpenBuild; readonly show
             </ul>
           </section>
         )}
-        <section aria-labelledby="numbers">
-          <h2 id="numbers">Numbers</h2>
-          {open.numbers.length === 0 ? (
-            <p className="quiet">Nothing can be worked out yet. Measure first.</p>
-          ) : (
-            <>
-              <p className="quiet">Any number opens its working.</p>
-              <NumberList items={open.numbers} />
-            </>
-          )}
-        </section>
+        {open.numbers.length === 0 && <p className="quiet">No number can be worked out yet: too little is measured.</p>}
+        {numbers.length > 0 && (
+          <section aria-labelledby="numbers">
+            <h2 id="numbers">Numbers</h2>
+            <p className="quiet">Any number opens its working.</p>
+            <NumberList items={numbers} />
+          </section>
+        )}
       </div>
     </aside>
   )

@@ -84,7 +84,7 @@ export function TitleBar({ open, onUnits }: { readonly open: OpenBuild; readonly
             {printing.busy ? 'Printing…' : 'Print shop sheet'}
           </Button>
           <Popover className="menu-popover" placement="bottom end">
-            <Menu className="menu" aria-label="Paper" onAction={(key) => print(key === 'letter' ? 'letter' : 'a4')}>
+            <Menu className="menu" onAction={(key) => print(key === 'letter' ? 'letter' : 'a4')}>
               <MenuItem id="a4" className="menu-item" textValue="A4">
                 <span>A4</span>
                 <span className="quiet">210 × 297 mm</span>
