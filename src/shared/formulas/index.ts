@@ -22,7 +22,7 @@ import {
   flowReynolds,
   flowVelocity,
 } from './hydraulics/flow.ts'
-import { fluidBottles, fluidToBuy, hoseContent } from './hydraulics/fluid.ts'
+import { fluidBottles, fluidOfSeveral, fluidToBuy, hoseContent } from './hydraulics/fluid.ts'
 import { frictionChurchill, frictionColebrook, frictionHaaland, frictionLaminar } from './hydraulics/friction.ts'
 import {
   hydraulicPower,
@@ -168,6 +168,7 @@ export const FORMULAS: readonly FormulaCard[] = [
   flowReynolds,
   flowVelocity,
   fluidBottles,
+  fluidOfSeveral,
   fluidToBuy,
   frictionChurchill,
   frictionColebrook,

@@ -1,7 +1,7 @@
-import { fluidBottles, fluidToBuy, hoseContent } from '../formulas/hydraulics/fluid.ts'
+import { fluidBottles, fluidOfSeveral, fluidToBuy, hoseContent } from '../formulas/hydraulics/fluid.ts'
 import type { Build } from '../model/build.ts'
 import { ratio } from '../quantities/make.ts'
-import { chosen, entered, type Known, type Ledger } from './ledger.ts'
+import { chosen, entered, fromOrigin, type Known, type Ledger } from './ledger.ts'
 import type { RamContent } from './ram.ts'
 
 /** Oil lost while purging, where the build does not say: a quarter of what the system holds. Common practice, no published source. */
@@ -12,9 +12,18 @@ const VESSELS = ['pump', 'steering box', 'reservoir', 'cooler', 'filter'] as con
 export function planFluid(build: Build, rams: readonly RamContent[], ledger: Ledger): void {
   const terms: Record<string, Known<'volume'>> = {}
   const unknown: string[] = []
-  const take = (part: string, volume: Known<'volume'> | undefined) => {
-    if (volume) terms[part] = volume
-    else unknown.push(part)
+  const take = (id: string, one: Known<'volume'> | undefined) => {
+    const i = build.parts.findIndex((p) => p.id === id)
+    const count = build.parts[i]?.quantity ?? 1
+    const volume =
+      one && count > 1
+        ? ledger.compute(`fluid.${id}`, fluidOfSeveral, {
+            n: fromOrigin('ratio', ratio(count), { kind: 'entered', path: ['parts', i, 'quantity'], typed: String(count) }),
+            V_1: one,
+          })
+        : one
+    if (volume) terms[id] = volume
+    else unknown.push(build.parts[i]?.name ?? id)
   }
   for (const ram of rams) take(ram.part, ram.volume)
   build.parts.forEach((part, i) => {

@@ -23,6 +23,20 @@ export const hoseContent = defineFormula({
   compute: ({ d, L }) => si((Math.PI * d ** 2 * L) / 4, 'volume'),
 })
 
+export const fluidOfSeveral = defineFormula({
+  id: 'fluid.of-several',
+  title: 'Fluid in several parts of one kind',
+  equation: 'V = n * V_1',
+  symbols: {
+    n: { meaning: 'how many there are', dimension: 'ratio', min: 1 },
+    V_1: { meaning: 'fluid in one of them', dimension: 'volume', min: 0 },
+  },
+  result: { symbol: 'V', meaning: 'fluid in all of them', dimension: 'volume' },
+  source: arithmetic,
+  examples: [{ given: { n: '2', V_1: '70 mL' }, gives: '140 mL', tolerance: 1e-9, because: 'exact', source: arithmetic }],
+  compute: ({ n, V_1 }) => si(n * V_1, 'volume'),
+})
+
 export const fluidToBuy = defineFormula({
   id: 'fluid.to-buy',
   title: 'Fluid to buy, with an allowance',

@@ -1,7 +1,7 @@
 import type { Build } from '../../model/build.ts'
 import type { Plan } from '../../planner/plan.ts'
 import type { Section } from '../document.ts'
-import { cautionText, GENERAL_CAUTIONS, stepWords } from '../text/index.ts'
+import { cautionText, GENERAL_CAUTIONS, shortCaution, stepWords } from '../text/index.ts'
 
 /** The installation step by step, each with its tick box and the cautions that belong beside it. */
 export function checklistSection(build: Build, { steps }: Plan): Section {
@@ -9,7 +9,7 @@ export function checklistSection(build: Build, { steps }: Plan): Section {
   if (steps.length === 0) return { id: 'checklist', heading, blocks: [{ kind: 'paragraph', text: 'No steps follow from this build yet.' }] }
   const items = steps.map((step, i) => {
     const { text, details } = stepWords(step, build)
-    return { number: String(i + 1), text, details, cautions: step.cautions.map(cautionText) }
+    return { number: String(i + 1), text, details, cautions: step.cautions.map(shortCaution) }
   })
   return { id: 'checklist', heading, blocks: [{ kind: 'checklist', items }], startsPage: true }
 }

@@ -47,8 +47,8 @@ function jointRow(build: Build, joint: JointVerdict, number: number, show: Show)
     text(named === undefined ? String(number) : `${number} ${named}`),
     endCell(build, joint.a),
     endCell(build, joint.b),
-    state(words.state, words.word),
-    text(words.reasons.map(capital).map(sentence).join(' ') || '–', todo.map(sentence).join(' ')),
+    joint.verdict.kind === 'fits if' && joint.unmet.length === 0 ? state('good', 'fits, as joined') : state(words.state, words.word),
+    text(words.reasons.map(capital).map(sentence).join(' ') || 'A dimension that decides is missing.', todo.map(sentence).join(' ')),
   ]
 }
 

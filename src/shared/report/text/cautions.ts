@@ -17,7 +17,26 @@ const CAUTIONS: Readonly<Record<string, string>> = {
   mechanic: 'Have a licensed mechanic look over the steering before it meets traffic. If anything feels wrong, stop.',
 }
 
+/** A caution in full, as it stands once on every sheet. */
 export const cautionText = (code: string): string => CAUTIONS[code] ?? code
+
+/** The same in one breath, as it stands beside each step where it bites. */
+const SHORT: Readonly<Record<string, string>> = {
+  stands: 'Rated stands on firm ground, shaken; never under a load on a jack alone.',
+  injection: 'Oil under pressure goes through skin and gloves: pressure off first, card for leaks, hospital at once for a pinprick.',
+  'hot oil': 'Hot oil burns: let it cool, eye protection on.',
+  weld: 'Qualified welder, inspected; ask first whether welds on steering parts are allowed.',
+  fire: 'Battery off, oil and fuel lines shielded, extinguisher at hand, look back after half an hour.',
+  brake: 'An opened brake line is closed, bled and tested before the vehicle moves.',
+  'maker first': "The maker's torque and instructions go first.",
+  'taper dry': 'Tapers clean and dry; check with marking blue.',
+  'one link': 'Hand wheel and road wheels stay mechanically linked.',
+  pinch: 'Hands and face clear: wheels, links and ram move with great force. One person gives the word.',
+  cotter: 'New cotter pin; on to the next slot, never back.',
+  'road law': 'Local rules decide whether this may be used on the road.',
+  mechanic: 'Have a licensed mechanic look it over first. If anything feels wrong, stop.',
+}
+export const shortCaution = (code: string): string => SHORT[code] ?? cautionText(code)
 
 /** Stand on every sheet, whatever is built. */
 export const GENERAL_CAUTIONS: readonly string[] = [

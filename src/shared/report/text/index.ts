@@ -1,4 +1,4 @@
-export { cautionText, GENERAL_CAUTIONS } from './cautions.ts'
+export { cautionText, GENERAL_CAUTIONS, shortCaution } from './cautions.ts'
 export { type FindingWords, findingWords } from './findings.ts'
 export { problemSentence } from './issues.ts'
 export { chosenWords, labelOf } from './labels.ts'

@@ -39,6 +39,7 @@ export function labelOf(id: string): string {
   const last = rest.at(-1) ?? id
   if (kind === 'ram') return `${OF_A_RAM[last] ?? last}${rest.length > 1 ? ` (${rest[0]})` : ''}`
   if (kind === 'hose') return `Oil in the hose (${last})`
+  if (kind === 'fluid') return `Oil in all of them (${last})`
   return id
 }
 
