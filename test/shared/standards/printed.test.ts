@@ -2,12 +2,16 @@ import { describe, expect, it } from 'vitest'
 import { BOLT_GRADES } from '../../../src/shared/standards/bolts/grades.ts'
 import { PROPERTY_CLASSES } from '../../../src/shared/standards/bolts/property-classes.ts'
 import { CASTLE_NUTS_INCH, CASTLE_NUTS_METRIC } from '../../../src/shared/standards/fasteners/castle-nuts.ts'
+import { COTTER_HOLES_INCH, COTTER_HOLES_METRIC } from '../../../src/shared/standards/fasteners/cotter-holes.ts'
+import { STEERING_FLUIDS } from '../../../src/shared/standards/fluids/viscosity.ts'
 import { HOSE_BEND_RADII } from '../../../src/shared/standards/hoses/bend-radius.ts'
 import { HOSE_RATINGS } from '../../../src/shared/standards/hoses/ratings.ts'
 import { LINE_VELOCITIES } from '../../../src/shared/standards/lines/velocity.ts'
 import { TUBE_MATERIALS } from '../../../src/shared/standards/materials/tubes.ts'
 import { ISO_1179_PORTS } from '../../../src/shared/standards/ports/bsp-ports.ts'
 import { CONE_24, ISO_6149_PORTS, ISO_9974_PORTS } from '../../../src/shared/standards/ports/metric-ports.ts'
+import { ROD_ENDS } from '../../../src/shared/standards/rod-ends/bores.ts'
+import { SECTOR_SHAFT_SPLINES } from '../../../src/shared/standards/splines/sector-shafts.ts'
 import { FACE_SEAL_TORQUES } from '../../../src/shared/standards/torque/face-seal.ts'
 import { FLARE_37_TORQUES } from '../../../src/shared/standards/torque/flare-37.ts'
 import { METRIC_STUD_TORQUES } from '../../../src/shared/standards/torque/metric-studs.ts'
@@ -236,5 +240,42 @@ describe('nuts, hoses and velocities, as printed', () => {
         return null 10 ft/s
         suction null 4 ft/s`),
     )
+  })
+
+  it('cotter pins by thread', () => {
+    expect(COTTER_HOLES_METRIC.rows.map((each) => `${each.size} ${each.pin_mm}`).join(', ')).toBe(
+      'M6 1.6, M8 2, M10 2.5, M12 3.2, M14 3.2, M16 4, M18 4, M20 4, M22 5, M24 5, M27 5',
+    )
+    expect(COTTER_HOLES_INCH.rows.map((each) => `${each.size} ${each.pin_in} ${each.hole_in}`).join(', ')).toBe(
+      '1/4 1/16 0.078, 5/16 1/16 0.078, 3/8 3/32 0.109, 7/16 3/32 0.109, 1/2 1/8 0.141, 9/16 1/8 0.141, 5/8 5/32 0.172, 3/4 5/32 0.172, 7/8 5/32 0.172, ' +
+        '1 3/16 0.203, 1-1/8 3/16 0.203, 1-1/4 7/32 0.234',
+    )
+  })
+
+  it('what is only remembered: fluid, rod ends, sector shaft', () => {
+    expect(
+      STEERING_FLUIDS.rows.map((each) => [
+        each.at_40_min_cst,
+        each.at_40_max_cst,
+        each.at_100_cst,
+        each.density_min_kg_m3,
+        each.density_max_kg_m3,
+      ]),
+    ).toEqual([[34, 40, 7.5, 850, 875]])
+    expect(ROD_ENDS.rows.map((each) => each.ball_width_in)).toEqual([
+      0.375,
+      0.4375,
+      0.5,
+      0.5625,
+      0.625,
+      0.75,
+      null,
+      0.875,
+      null,
+      0.875,
+      null,
+      1.375,
+    ])
+    expect(SECTOR_SHAFT_SPLINES.rows.map((each) => each.splines)).toEqual([32])
   })
 })
