@@ -12,9 +12,7 @@ const MAX_TYPED = 64
 const DECIMAL = String.raw`(?:\d+(?:[.,]\d+)?|[.,]\d+)(?:[eE][+-]?\d{1,2})?`
 /** whole and fraction ("1 1/4", "1-1/4"), plain fraction ("3/8"), or decimal */
 const NUMBER = new RegExp(String.raw`^(?:(\d+)(?:\s+|\s*-\s*)(\d+)\s*/\s*(\d+)|(\d+)\s*/\s*(\d+)|(${DECIMAL}))`)
-const FRACTION_SIGNS: Readonly<Record<string, string>> = {
-  '½': '1/2', '¼': '1/4', '¾': '3/4', '⅛': '1/8', '⅜': '3/8', '⅝': '5/8', '⅞': '7/8', '⅓': '1/3', '⅔': '2/3',
-}
+const FRACTION_SIGNS = /[¼½¾⅐-⅞]/g
 
 /**
  * Reads a quantity of the dimension asked for, as a person types it: "1 1/4 in", `1-1/4"`, "31.75 mm", "5 ft 6 in",
@@ -29,7 +27,10 @@ const FRACTION_SIGNS: Readonly<Record<string, string>> = {
 export function parseQuantity<D extends Dimension>(typed: string, dimension: D, bareUnit?: string): Result<Typed<D>> {
   const facts = { typed: typed.slice(0, MAX_TYPED), dimension }
   if (typed.length > MAX_TYPED) return fail(issue('quantity.too_long', [], { ...facts, longest: MAX_TYPED }))
-  let rest = typed.trim().replace(/[½¼¾⅛⅜⅝⅞⅓⅔]/g, (c) => ` ${FRACTION_SIGNS[c]}`).trim()
+  let rest = typed
+    .replace(FRACTION_SIGNS, (sign) => ` ${sign.normalize('NFKC')}`)
+    .replaceAll('⁄', '/')
+    .trim()
   if (rest === '') return fail(issue('quantity.empty', [], facts))
 
   if (dimension === 'ratio') {
@@ -69,7 +70,13 @@ export function parseQuantity<D extends Dimension>(typed: string, dimension: D, 
   return ok({ typed, si: si(based, dimension) })
 }
 
-function readRatio<D extends Dimension>(typed: string, dimension: D, a: string, b: string, facts: Record<string, string>): Result<Typed<D>> {
+function readRatio<D extends Dimension>(
+  typed: string,
+  dimension: D,
+  a: string,
+  b: string,
+  facts: Record<string, string>,
+): Result<Typed<D>> {
   const top = decimal(a)
   const bottom = decimal(b)
   if (!top || !bottom) return fail(issue('quantity.ambiguous_comma', [], facts))
@@ -111,7 +118,8 @@ function takeUnit(text: string): { spelling: string; after: string } {
 
 function descending(units: readonly Unit[]): boolean {
   if (units.length < 2) return true
-  if (units.some((u) => u.offset !== undefined)) return false
+  // 10 °C and 5 °F do not add up, and a turn and a radian share no exact unit
+  if (units.some((u) => u.offset !== undefined || u.pi !== units[0]?.pi)) return false
   const sizes = units.map((u) => Number(u.size[0]) / Number(u.size[1]))
   return sizes.every((s, i) => i === 0 || s < (sizes[i - 1] as number))
 }

@@ -118,7 +118,7 @@ function readThreaded(head: string, typed: string): Result<End> {
 
 /** A metric class tells inside from outside by capitals (6H, 6g), which the scan has put to lower case. */
 function asTyped(read: ReadThread, typed: string): ReadThread {
-  if (read.fitClass === undefined) return read
+  if (read.fitClass === undefined || read.thread.family !== 'metric') return read
   const found = new RegExp(read.fitClass, 'i').exec(typed)
   return found ? { ...read, fitClass: found[0] } : read
 }

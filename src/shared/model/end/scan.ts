@@ -26,15 +26,21 @@ export class Scan {
   }
 }
 
-/** One spelling for what people type in many: lower case, plain quotes, x for ×, one kind of degree sign, single spaces. */
+const FRACTION_SIGNS = /[¼½¾⅐-⅞]/g
+
+/**
+ * One spelling for what people type in many: lower case, plain quotes, x for ×, one kind of degree sign, single spaces. The
+ * signs are put right before NFKC, which makes "″" two marks, "º" the letter o, and runs "1½" together into 11/2.
+ */
 export function unify(typed: string): string {
   return typed
-    .normalize('NFKC')
-    .toLowerCase()
-    .replace(/[×✕*]/g, 'x')
+    .replace(FRACTION_SIGNS, (sign) => ` ${sign.normalize('NFKC')}`)
     .replace(/[º˚]/g, '°')
     .replace(/[″”“]/g, '"')
     .replace(/[′’‘]/g, "'")
+    .normalize('NFKC')
+    .toLowerCase()
+    .replace(/[×✕*]/g, 'x')
     .replace(/[‐‑‒–—−]/g, '-')
     .replace(/⁄/g, '/')
     .replace(/\s+/g, ' ')

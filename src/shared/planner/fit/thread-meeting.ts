@@ -1,6 +1,7 @@
 import { threadMinorInternal60, threadPitchDiameter55, threadPitchDiameter60 } from '../../formulas/threads/diameters.ts'
 import { threadPitchMismatch } from '../../formulas/threads/mismatch.ts'
 import type { Thread } from '../../model/end/types.ts'
+import type { Length } from '../../quantities/dimension.ts'
 import { inches, mm } from '../../quantities/make.ts'
 import { NPT_THREADS } from '../../standards/threads/pipe.ts'
 import type { Evidence } from '../plan.ts'
@@ -29,7 +30,11 @@ const PIPE_TAPER = 1 / 16
 const NPT_HEIGHT = 0.8
 const TAN_HALF_FLANK = { 60: Math.tan(Math.PI / 6), 55: Math.tan((27.5 * Math.PI) / 180) } as const
 
-const npt = new Map(NPT_THREADS.rows.map((row) => [row.size, { tip: inches(row.e0_in), mouth: inches(row.e1_in) }]))
+const npt = new Map<string, { readonly tip: Length; readonly mouth: Length }>(
+  NPT_THREADS.rows.map((row) => [`${row.size}-${row.tpi}`, { tip: inches(row.e0_in), mouth: inches(row.e1_in) }]),
+)
+/** Pitch diameters of an American pipe thread, NPT and its dryseal form alike; undefined for any other thread. */
+const nptDiameters = (t: Thread) => (t.family === 'npt' || t.family === 'nptf' ? npt.get(t.designation.replace(/ NPTF?$/, '')) : undefined)
 
 interface Diameters {
   readonly major: number
@@ -40,8 +45,8 @@ interface Diameters {
 
 /** Diameters of a male thread where it starts, m: at the tip, for a taper thread its small end. */
 function maleDiameters(t: Thread): Diameters {
-  const size = npt.get(t.designation.split('-')[0] as string)
-  if ((t.family === 'npt' || t.family === 'nptf') && size) {
+  const size = nptDiameters(t)
+  if (size) {
     return { major: size.tip + NPT_HEIGHT * t.pitch, pitch: size.tip, minor: size.tip - NPT_HEIGHT * t.pitch }
   }
   return straightDiameters(t)
@@ -49,8 +54,8 @@ function maleDiameters(t: Thread): Diameters {
 
 /** Diameters of a female thread at its mouth, m: of a taper thread the hand-tight plane. */
 function femaleDiameters(t: Thread): Diameters {
-  const size = npt.get(t.designation.split('-')[0] as string)
-  if ((t.family === 'npt' || t.family === 'nptf') && size) {
+  const size = nptDiameters(t)
+  if (size) {
     return { major: size.mouth + NPT_HEIGHT * t.pitch, pitch: size.mouth, minor: size.mouth - NPT_HEIGHT * t.pitch }
   }
   return straightDiameters(t)
