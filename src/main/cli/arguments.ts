@@ -51,7 +51,7 @@ export function readArguments(args: readonly string[], options: Options): Result
   }
   return ok({
     plain,
-    value: (name) => (typeof read.values[name] === 'string' ? (read.values[name] as string) : undefined),
+    value: (name) => (typeof read.values[name] === 'string' ? unguard(read.values[name] as string) : undefined),
     flag: (name) => read.values[name] === true,
   })
 }

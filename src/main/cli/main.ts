@@ -20,7 +20,8 @@ const COMMANDS: Readonly<Record<string, () => Promise<Command>>> = {
 
 /** Runs one command and gives its exit code: 0 clean, 1 something stops the build, 2 bad input. */
 async function run([name, ...args]: readonly string[]): Promise<Exit> {
-  if (name === undefined || name === 'help' || name === '--help' || name === '-h') {
+  const asked = (word: string | undefined) => word === '--help' || word === '-h'
+  if (name === undefined || name === 'help' || asked(name) || args.some(asked)) {
     process.stdout.write(HELP)
     return EXIT.clean
   }

@@ -40,7 +40,8 @@ export function checkBuild(value: unknown): Result<CheckedBuild> {
   const raw = value as Record<string, unknown>
   const checked = buildFile.safeParse(value, { reportInput: true })
   const issues = [...formatIssues(raw), ...(checked.success ? [] : checked.error.issues.flatMap(fromZod)), ...referenceIssues(raw)]
-  if (issues.length > 0 || !checked.success) return fail(...issues)
+  // not spread into fail(): a hostile file has more faults than a call takes arguments
+  if (issues.length > 0 || !checked.success) return { ok: false, issues }
   return ok({ file: value as BuildFile, build: checked.data })
 }
 
@@ -85,7 +86,7 @@ function fromZod(found: z.core.$ZodIssue): Issue[] {
     case 'invalid_value':
       return [issue('file.not_allowed', path, { found: short(found.input), allowed: found.values.map(String) })]
     case 'invalid_union':
-      return [issue('file.not_allowed', path, { found: short(found.input), allowed: unionChoices(found) })]
+      return [wrongChoice(found, path)]
     case 'invalid_format':
       return [issue('file.wrong_form', path, { found: short(found.input), form: found.format, pattern: found.pattern ?? null })]
     case 'too_small':
@@ -97,9 +98,14 @@ function fromZod(found: z.core.$ZodIssue): Issue[] {
   }
 }
 
-function unionChoices(found: z.core.$ZodIssue): readonly string[] {
-  const options = (found as { options?: readonly unknown[] }).options
-  return options ? options.map(String) : []
+/** A key that decides what the rest should be, such as a part's kind: zod's path names the key and its input is the whole. */
+function wrongChoice(found: z.core.$ZodIssueInvalidUnion, path: readonly (string | number)[]): Issue {
+  const allowed = ('options' in found ? (found.options as readonly unknown[]) : []).map(String)
+  const key = path.at(-1)
+  const said = key === undefined ? undefined : (found.input as Record<string | number, unknown>)[key]
+  return said === undefined
+    ? issue('file.missing', path, { expected: allowed.join(', ') })
+    : issue('file.not_allowed', path, { found: short(said), allowed })
 }
 
 function short(value: unknown): string {

@@ -34,6 +34,23 @@ const EXAMPLES: Readonly<Record<string, string>> = {
   speed: '2 m/s',
 }
 
+const TYPE_WORDS: Readonly<Record<string, string>> = {
+  string: 'text in quotes',
+  number: 'a number without quotes',
+  int: 'a whole number without quotes',
+  boolean: 'true, without quotes',
+  array: 'a list in square brackets',
+  object: 'a group in braces',
+}
+/** What the few keys with a form of their own want; every other such key is an id. */
+const FORMS: Readonly<Record<string, string>> = {
+  currency: 'three capital letters, such as USD',
+  price: 'figures with a point and no sign of the currency, such as 42.50',
+  a: "a part's id and the name of its end, such as tie-rod/left",
+  b: "a part's id and the name of its end, such as tie-rod/left",
+  id: 'small letters, figures and hyphens, such as tie-rod',
+}
+
 const dimension = (d: Fact | undefined): string => DIMENSION_WORDS[String(d)] ?? `a ${String(d)}`
 const example = (d: Fact | undefined): string => EXAMPLES[String(d)] ?? 'a number with its unit'
 const some = (list: Fact | undefined, most = 8): string => {
@@ -47,7 +64,7 @@ export function problemSentence(issue: Issue): { code: string; place: string; se
   return { code: issue.code, place: pathText(issue.path), sentence: sentenceFor(issue) }
 }
 
-function sentenceFor({ code, facts: f }: Issue): string {
+function sentenceFor({ code, path, facts: f }: Issue): string {
   switch (code) {
     case 'quantity.empty':
       return `Nothing is written here; ${dimension(f.dimension)} is asked for, such as ${example(f.dimension)}.`
@@ -97,15 +114,17 @@ function sentenceFor({ code, facts: f }: Issue): string {
     case 'file.unknown_key':
       return `"${f.key}" is not known here. Is it misspelt?`
     case 'file.missing':
-      return `This is missing (${f.expected}).`
+      return `This is missing (${TYPE_WORDS[String(f.expected)] ?? f.expected}).`
     case 'file.wrong_type':
-      return `This should be ${f.expected === 'string' ? 'text in quotes' : `a ${f.expected}`}.`
+      return `This should be ${TYPE_WORDS[String(f.expected)] ?? `a ${f.expected}`}.`
     case 'file.not_allowed':
       return Array.isArray(f.allowed) && f.allowed.length > 0
         ? `"${f.found ?? ''}" is not one of: ${some(f.allowed, 24)}.`
         : 'This is not allowed here.'
     case 'file.wrong_form':
-      return f.form === 'date' ? `"${f.found}" is not a day. Write it like 2026-11-25.` : `"${f.found}" has not the form asked for.`
+      return f.form === 'date'
+        ? `"${f.found}" is not a day. Write it like 2026-11-25.`
+        : `"${f.found}" has not the form asked for: ${FORMS[String(path.at(-1))] ?? FORMS.id}.`
     case 'file.too_small':
       return `This is too ${f.of === 'string' || f.of === 'array' ? 'short' : 'small'}; at least ${f.limit}.`
     case 'file.too_big':
