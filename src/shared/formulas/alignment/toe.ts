@@ -64,6 +64,7 @@ export const toeAngleFromRod = defineFormula({
   source: toe,
   examples: [
     { given: { dL: '1/9 in', r: '6 in', beta: '0°' }, gives: '1.0610°', tolerance: 1e-4, because: 'five figures', source: arithmetic },
+    { given: { dL: '1/9 in', r: '6 in', beta: '15°' }, gives: '1.0985°', tolerance: 1e-4, because: 'five figures', source: arithmetic },
   ],
   remark:
     'For a small change. A longer rod toes the wheels in when it lies behind the axle and out when it lies ahead; that sign is not in here.',
@@ -86,6 +87,13 @@ export const toeDistanceFromRod = defineFormula({
     {
       given: { D: '36 in', dL: '1/9 in', r: '6 in', beta: '0°' },
       gives: '0.66667 in',
+      tolerance: 1e-5,
+      because: 'five figures',
+      source: arithmetic,
+    },
+    {
+      given: { D: '36 in', dL: '1/9 in', r: '6 in', beta: '15°' },
+      gives: '0.69018 in',
       tolerance: 1e-5,
       because: 'five figures',
       source: arithmetic,

@@ -28,6 +28,13 @@ export const demandSizingSheet = defineFormula({
       because: '3000 · 0.7 · 12.5 / sqrt(8)',
       source: arithmetic,
     },
+    {
+      given: { W: '3000 lbf', f: '0.7', B: '12.5 in', E: '2 in' },
+      gives: '10186.9 lbf·in',
+      tolerance: 1e-5,
+      because: '2100 · sqrt(19.53125 + 4)',
+      source: arithmetic,
+    },
   ],
   remark:
     'The sheets read f off a chart against E/B, which is not here: 0.7 is its upper bound. One sheet doubles T where the steered wheels are driven. With E = 0 it is 6.1 % above the evenly loaded disc. Aired-down tyres between rocks ask for more than any of this.',

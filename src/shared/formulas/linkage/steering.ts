@@ -69,6 +69,7 @@ export const kingpinTrail = defineFormula({
   source: { id: 'trail', cites: 'Trail of a raked steering axis, first approximation', mark: 'memory' },
   examples: [
     { given: { R: '450 mm', tau: '5°', o: '0 mm' }, gives: '39.37 mm', tolerance: 1e-4, because: 'four figures', source: arithmetic },
+    { given: { R: '450 mm', tau: '5°', o: '10 mm' }, gives: '49.37 mm', tolerance: 1e-4, because: 'four figures', source: arithmetic },
   ],
   compute: ({ R, tau, o }) => si(R * Math.tan(tau) + o, 'length'),
 })
