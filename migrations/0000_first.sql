@@ -303,6 +303,20 @@ CREATE TABLE `part_end` (
 ) STRICT;
 --> statement-breakpoint
 CREATE UNIQUE INDEX `part_end_position_once` ON `part_end` (`build_id`,`part`,`position`);--> statement-breakpoint
+CREATE TABLE `part_plain` (
+	`build_id` text NOT NULL,
+	`part` text NOT NULL,
+	`kind` text NOT NULL,
+	`length` text,
+	`length_m` real,
+	PRIMARY KEY(`build_id`, `part`),
+	FOREIGN KEY (`build_id`,`part`,`kind`) REFERENCES `part`(`build_id`,`id`,`kind`) ON UPDATE no action ON DELETE cascade,
+	CONSTRAINT "part_plain_kind" CHECK("kind" IN ('knuckle', 'steering arm', 'pitman arm', 'rod end', 'bung', 'clamp', 'bracket', 'adapter', 'fastener', 'damper', 'axle housing', 'other')),
+	CONSTRAINT "part_plain_length" CHECK(length("length") BETWEEN 1 AND 64),
+	CONSTRAINT "part_plain_length_m" CHECK("length_m" > 0 AND "length_m" <= 10),
+	CONSTRAINT "part_plain_length_m_too" CHECK(("length" IS NULL) = ("length_m" IS NULL))
+) STRICT;
+--> statement-breakpoint
 CREATE TABLE `part_pump` (
 	`build_id` text NOT NULL,
 	`part` text NOT NULL,
@@ -539,7 +553,7 @@ CREATE TABLE `torque_spec` (
 	`build_id` text NOT NULL,
 	`position` integer NOT NULL,
 	`id` text NOT NULL,
-	`joint` text,
+	`has_joints` integer NOT NULL,
 	`what` text NOT NULL,
 	`value` text,
 	`value_nm` real,
@@ -552,10 +566,9 @@ CREATE TABLE `torque_spec` (
 	`recheck_after` text,
 	PRIMARY KEY(`build_id`, `id`),
 	FOREIGN KEY (`build_id`) REFERENCES `build`(`id`) ON UPDATE no action ON DELETE cascade,
-	FOREIGN KEY (`build_id`,`joint`) REFERENCES `joint`(`build_id`,`id`) ON UPDATE no action ON DELETE no action,
 	CONSTRAINT "torque_spec_position" CHECK("position" >= 0),
 	CONSTRAINT "torque_spec_id" CHECK(length("id") BETWEEN 1 AND 64 AND "id" NOT GLOB '*[^a-z0-9-]*' AND "id" NOT GLOB '-*'),
-	CONSTRAINT "torque_spec_joint" CHECK(length("joint") BETWEEN 1 AND 64 AND "joint" NOT GLOB '*[^a-z0-9-]*' AND "joint" NOT GLOB '-*'),
+	CONSTRAINT "torque_spec_has_joints" CHECK("has_joints" IN (0, 1)),
 	CONSTRAINT "torque_spec_what" CHECK(length("what") BETWEEN 1 AND 200),
 	CONSTRAINT "torque_spec_value" CHECK(length("value") BETWEEN 1 AND 64),
 	CONSTRAINT "torque_spec_value_nm" CHECK("value_nm" > 0 AND "value_nm" <= 5000),
@@ -571,8 +584,20 @@ CREATE TABLE `torque_spec` (
 	CONSTRAINT "torque_spec_recheck_after" CHECK(length("recheck_after") BETWEEN 1 AND 200)
 ) STRICT;
 --> statement-breakpoint
-CREATE INDEX `torque_spec_by_joint` ON `torque_spec` (`build_id`,`joint`);--> statement-breakpoint
 CREATE UNIQUE INDEX `torque_spec_position_once` ON `torque_spec` (`build_id`,`position`);--> statement-breakpoint
+CREATE TABLE `torque_spec_joint` (
+	`build_id` text NOT NULL,
+	`spec` text NOT NULL,
+	`position` integer NOT NULL,
+	`joint` text NOT NULL,
+	PRIMARY KEY(`build_id`, `spec`, `position`),
+	FOREIGN KEY (`build_id`,`spec`) REFERENCES `torque_spec`(`build_id`,`id`) ON UPDATE no action ON DELETE cascade,
+	FOREIGN KEY (`build_id`,`joint`) REFERENCES `joint`(`build_id`,`id`) ON UPDATE no action ON DELETE no action,
+	CONSTRAINT "torque_spec_joint_position" CHECK("position" >= 0),
+	CONSTRAINT "torque_spec_joint_joint" CHECK(length("joint") BETWEEN 1 AND 64 AND "joint" NOT GLOB '*[^a-z0-9-]*' AND "joint" NOT GLOB '-*')
+) STRICT;
+--> statement-breakpoint
+CREATE INDEX `torque_spec_joint_by_joint` ON `torque_spec_joint` (`build_id`,`joint`);--> statement-breakpoint
 CREATE TABLE `travel_limit` (
 	`build_id` text NOT NULL,
 	`position` integer NOT NULL,

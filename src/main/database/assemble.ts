@@ -25,6 +25,7 @@ export function fileOf(rowsIn: RowsIn): BuildFile | undefined {
   const partById = byId(parts)
   handOut(TABLES.partEnd, 'part', partById, (part, end) => part.ends.push(end))
   const own = <T extends object>(table: Table<T>) => handOut<T, CommonFile>(table, 'part', partById, Object.assign)
+  own(TABLES.plain)
   own(TABLES.tube)
   own(TABLES.ram)
   own(TABLES.hose)
@@ -48,6 +49,7 @@ export function fileOf(rowsIn: RowsIn): BuildFile | undefined {
 
   limits?.push(...all(TABLES.travelLimit))
   torqueSpecs?.push(...all(TABLES.torqueSpec))
+  handOut(TABLES.torqueSpecJoint, 'spec', byId(torqueSpecs ?? []), (spec, { joint }) => spec.joints?.push(joint))
   torqueRecords?.push(...all(TABLES.torqueRecord))
   alignment?.push(...all(TABLES.alignmentReading))
   sessions?.push(...all(TABLES.session))

@@ -54,6 +54,10 @@ export function rowsOf(file: BuildFile, changedAt: string): Result<readonly Tabl
   }
   lines(TABLES.travelLimit, file.limits, { build_id }, ['limits'])
   lines(TABLES.torqueSpec, file.torqueSpecs, { build_id }, ['torqueSpecs'])
+  for (const [i, spec] of file.torqueSpecs?.entries() ?? []) {
+    const joints = spec.joints?.map((joint) => ({ joint }))
+    lines(TABLES.torqueSpecJoint, joints, { build_id, spec: spec.id }, ['torqueSpecs', i, 'joints'])
+  }
   lines(TABLES.torqueRecord, file.torqueRecords, { build_id }, ['torqueRecords'])
   lines(TABLES.alignmentReading, file.alignment, { build_id }, ['alignment'])
   lines(TABLES.task, file.tasks, { build_id }, ['tasks'])
@@ -99,7 +103,7 @@ function putOwn(put: <T>(table: Table<T>, value: T, keys: Row, path: Path) => vo
     case 'damper':
     case 'axle housing':
     case 'other':
-      return
+      return put(TABLES.plain, part, keys, path)
     default:
       return exhaustive(part, 'kind of part')
   }

@@ -46,10 +46,18 @@ export function quantity<D extends Dimension>(dimension: D, range: QuantityRange
     .meta({ description: `${dimension}, typed with its unit (SI: ${DIMENSIONS[dimension].unit})` })
 }
 
+/**
+ * Text that comes back from a file or a database as it went in: half a surrogate pair has no UTF-8, and much of what reads
+ * text stops at U+0000. Anything else raises `text.not_kept`.
+ */
+const kept = (text: string, ctx: z.RefinementCtx): void => {
+  if (!text.isWellFormed() || text.includes('\0')) raise(ctx, [{ code: 'text.not_kept', path: [], facts: {} }])
+}
+
 /** Names a thing inside one file: lower-case letters, digits, hyphens; unique among its kind. */
 export const id = z.string().regex(/^[a-z0-9][a-z0-9-]{0,63}$/)
-export const name = z.string().min(1).max(200)
-export const note = z.string().max(4000)
+export const name = z.string().min(1).max(200).superRefine(kept)
+export const note = z.string().max(4000).superRefine(kept)
 export const day = z.iso.date()
 export const side = z.enum(['left', 'right'])
 export const count = z.int().min(1).max(10_000)

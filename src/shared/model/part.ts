@@ -34,8 +34,8 @@ const volume = quantity('volume', { positive: true, max: 0.1 }).optional()
 const shortLength = quantity('length', { positive: true, max: 10 }).optional()
 const diameter = quantity('length', { positive: true, max: 0.5 }).optional()
 
-/** Parts that say no more than where they join. */
-const plainKinds = [
+/** Parts that say little more than where they join. */
+export const PLAIN_KINDS = [
   'knuckle',
   'steering arm',
   'pitman arm',
@@ -51,7 +51,12 @@ const plainKinds = [
 ] as const
 
 export const part = z.discriminatedUnion('kind', [
-  z.strictObject({ kind: z.enum(plainKinds), ...common }),
+  z.strictObject({
+    kind: z.enum(PLAIN_KINDS),
+    ...common,
+    /** overall: what an adapter adds to a line */
+    length: shortLength,
+  }),
   z.strictObject({
     kind: z.literal('tube'),
     ...common,

@@ -4,8 +4,8 @@ import { day, id, name, note, quantity } from './fields.ts'
 /** What a fastener or fitting is to be tightened to. `from` says who says so: the maker's value goes before any other. */
 export const torqueSpec = z.strictObject({
   id,
-  /** the joint it belongs to, or what it is in words where there is no joint in the build */
-  joint: id.optional(),
+  /** the joints it speaks for; absent where there is none in the build, and `what` says it in words */
+  joints: z.array(id).min(1).max(100).optional(),
   what: name,
   value: quantity('torque', { positive: true, max: 5000 }).optional(),
   /** plus and minus */

@@ -57,15 +57,25 @@ export function referenceIssues(file: Raw): Issue[] {
     if (text(joint.a) !== undefined && joint.a === joint.b)
       issues.push(issue('reference.to_itself', ['joints', i, 'b'], { id: String(joint.a) }))
   })
-  list(file.torqueSpecs).forEach((spec, i) => lead(jointIds, spec.joint, ['torqueSpecs', i, 'joint'], 'joint'))
+  list(file.torqueSpecs).forEach((spec, i) => {
+    strings(spec.joints).forEach((id, j) => {
+      lead(jointIds, id, ['torqueSpecs', i, 'joints', j], 'joint')
+    })
+  })
   list(file.torqueRecords).forEach((record, i) => {
     lead(specIds, record.spec, ['torqueRecords', i, 'spec'], 'torque spec')
     lead(recordIds, record.corrects, ['torqueRecords', i, 'corrects'], 'torque record')
   })
-  list(file.alignment).forEach((reading, i) => lead(readingIds, reading.corrects, ['alignment', i, 'corrects'], 'alignment reading'))
+  list(file.alignment).forEach((reading, i) => {
+    lead(readingIds, reading.corrects, ['alignment', i, 'corrects'], 'alignment reading')
+  })
   list(file.tasks).forEach((task, i) => {
-    strings(task.after).forEach((id, j) => lead(taskIds, id, ['tasks', i, 'after', j], 'task'))
-    strings(task.needs).forEach((id, j) => lead(partIds, id, ['tasks', i, 'needs', j], 'part'))
+    strings(task.after).forEach((id, j) => {
+      lead(taskIds, id, ['tasks', i, 'after', j], 'task')
+    })
+    strings(task.needs).forEach((id, j) => {
+      lead(partIds, id, ['tasks', i, 'needs', j], 'part')
+    })
   })
   return issues
 }

@@ -111,7 +111,8 @@ export interface Step {
 
 export interface TorqueLine {
   readonly spec: string
-  readonly joint: string | null
+  /** ids of the joints it speaks for */
+  readonly joints: readonly string[]
   readonly what: string
   readonly value: number | null
   readonly tolerance: number | null

@@ -9,7 +9,7 @@ const TIGHTENED: readonly string[] = ['threads', 'ports', 'tapers', 'cylinders']
 /** Every torque that the build names, with the last record of each; findings for values missing, joints without one, records out of tolerance. */
 export function planTorques(build: Build, joints: readonly JointVerdict[], ledger: Ledger): readonly TorqueLine[] {
   const specs = build.torqueSpecs ?? []
-  const withSpec = new Set(specs.map((s) => s.joint))
+  const withSpec = new Set(specs.flatMap((s) => s.joints ?? []))
   const without = joints.flatMap(({ joint, verdict }, i) =>
     TIGHTENED.includes(verdict.rule) && !withSpec.has(joint) ? [build.joints[i]?.name ?? joint] : [],
   )
@@ -47,7 +47,7 @@ function line(spec: TorqueSpec, i: number, record: TorqueRecord | undefined, led
   }
   return {
     spec: spec.id,
-    joint: spec.joint ?? null,
+    joints: spec.joints ?? [],
     what: spec.what,
     value: spec.value?.si ?? null,
     tolerance: spec.tolerance?.si ?? null,

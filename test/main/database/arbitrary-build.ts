@@ -150,7 +150,7 @@ const specs = (jointIds: readonly string[]) =>
       fc.record(
         {
           id: fc.constant(specId),
-          ...(jointIds.length > 0 && { joint: from(jointIds) }),
+          ...(jointIds.length > 0 && { joints: fc.array(from(jointIds), { minLength: 1, maxLength: 4 }) }),
           what: name,
           value: typed('torque', { positive: true, max: 5000 }),
           tolerance: typed('torque', { min: 0, max: 1000 }),

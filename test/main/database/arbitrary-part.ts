@@ -1,5 +1,6 @@
 import fc from 'fast-check'
 import type { BuildFile } from '../../../src/shared/model/build.ts'
+import { PLAIN_KINDS } from '../../../src/shared/model/part.ts'
 import { day, ids, name, note, price, typed, yes } from './arbitrary-values.ts'
 
 export type Part = BuildFile['parts'][number]
@@ -17,20 +18,6 @@ export const CONNECTIONS = [
   '3/8-18 NPT female',
 ] as const
 
-const plain = [
-  'knuckle',
-  'steering arm',
-  'pitman arm',
-  'rod end',
-  'bung',
-  'clamp',
-  'bracket',
-  'adapter',
-  'fastener',
-  'damper',
-  'axle housing',
-  'other',
-] as const
 const diameter = typed('length', { positive: true, max: 0.5 })
 const length = typed('length', { positive: true, max: 10 })
 const volume = typed('volume', { positive: true, max: 0.1 })
@@ -64,7 +51,7 @@ const always = { requiredKeys: ['id', 'kind', 'name', 'state', 'ends'] } as { re
 export const part = (partId: string): fc.Arbitrary<Part> => {
   const all = { id: fc.constant(partId), ...common }
   return fc.oneof(
-    fc.record({ kind: fc.constantFrom(...plain), ...all }, always),
+    fc.record({ kind: fc.constantFrom(...PLAIN_KINDS), ...all, length }, always),
     fc.record(
       {
         kind: fc.constant('tube'),

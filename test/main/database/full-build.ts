@@ -49,6 +49,7 @@ export const fullBuild = (): BuildFile => ({
       state: 'ordered',
       expected: '2026-03-09',
       workingPressure: '1 MPa',
+      length: '4 1/2 in',
       ends: [
         { name: 'thread', connection: '7/8-18 LH male', note: 'with jam nut' },
         { name: 'grease', connection: 'weld', leftOpen: true },
@@ -116,7 +117,7 @@ export const fullBuild = (): BuildFile => ({
   torqueSpecs: [
     {
       id: 'clamp',
-      joint: 'left',
+      joints: ['left', 'bare'],
       what: 'Clamp bolt',
       value: '45 lbf·ft',
       tolerance: '5 lb-ft',

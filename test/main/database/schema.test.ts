@@ -100,7 +100,7 @@ describe('foreign keys', () => {
     ['part of a joint', 'UPDATE joint SET a_part = ?'],
     ['end of a joint', 'UPDATE joint SET b_end = ?'],
     ['joint of an aid', 'UPDATE joint_aid SET joint = ? WHERE position = 0'],
-    ['joint of a torque spec', 'UPDATE torque_spec SET joint = ?'],
+    ['joint of a torque spec', 'UPDATE torque_spec_joint SET joint = ? WHERE position = 0'],
     ['spec of a torque record', 'UPDATE torque_record SET spec = ?'],
     ['corrected torque record', 'UPDATE torque_record SET corrects = ?'],
     ['corrected alignment reading', 'UPDATE alignment_reading SET corrects = ?'],

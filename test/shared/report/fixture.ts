@@ -112,7 +112,7 @@ export const FILE: BuildFile = {
   torqueSpecs: [
     {
       id: 'nut-left',
-      joint: 'left-arm',
+      joints: ['left-arm'],
       what: 'Castle nut, left stud',
       value: '85 lbf·ft',
       tolerance: '5 lbf·ft',

@@ -1,7 +1,7 @@
 import { axle, build, vehicle } from './build.ts'
 import { joint, jointAid } from './joint.ts'
-import { box, container, fluid, hose, part, partEnd, pump, ram, tube } from './part.ts'
-import { alignmentReading, torqueRecord, torqueSpec } from './records.ts'
+import { box, container, fluid, hose, part, partEnd, plain, pump, ram, tube } from './part.ts'
+import { alignmentReading, torqueRecord, torqueSpec, torqueSpecJoint } from './records.ts'
 import { session, task, taskAfter, taskNeed } from './schedule.ts'
 import { reading, survey, surveyMadeSure, travelLimit } from './survey.ts'
 
@@ -12,6 +12,7 @@ export const TABLES = {
   axle,
   part,
   partEnd,
+  plain,
   tube,
   ram,
   hose,
@@ -26,6 +27,7 @@ export const TABLES = {
   reading,
   travelLimit,
   torqueSpec,
+  torqueSpecJoint,
   torqueRecord,
   alignmentReading,
   task,

@@ -1,5 +1,5 @@
 import type { BuildFile } from '../../../shared/model/build.ts'
-import type { PartKind } from '../../../shared/model/part.ts'
+import { type PartKind, PLAIN_KINDS } from '../../../shared/model/part.ts'
 import { choice, connection, day, type FieldsOf, id, list, mark, name, note, optional, price, quantity, whole } from '../field.ts'
 import { type Table, table } from '../table.ts'
 import { column, listed, within } from './keys.ts'
@@ -74,6 +74,8 @@ const diameter = optional(quantity('length', { positive: true, max: 0.5 }))
 const length = optional(quantity('length', { positive: true, max: 10 }))
 const volume = optional(quantity('volume', { positive: true, max: 0.1 }))
 const flow = optional(quantity('flow', { positive: true, max: 0.01 }))
+
+export const plain = ofKind('part_plain', PLAIN_KINDS, { length })
 
 export const tube = ofKind('part_tube', ['tube'], {
   serves: optional(choice('tie rod', 'drag link', 'other')),

@@ -1,8 +1,8 @@
 import type { BuildFile } from '../../../shared/model/build.ts'
-import { as, choice, day, id, name, note, optional, quantity } from '../field.ts'
+import { as, choice, day, id, name, note, optional, optionalList, quantity } from '../field.ts'
 import { type Table, table } from '../table.ts'
 import { joint } from './joint.ts'
-import { listed } from './keys.ts'
+import { listed, within } from './keys.ts'
 
 export type TorqueSpecFile = NonNullable<BuildFile['torqueSpecs']>[number]
 export type TorqueRecordFile = NonNullable<BuildFile['torqueRecords']>[number]
@@ -10,10 +10,9 @@ export type AlignmentFile = NonNullable<BuildFile['alignment']>[number]
 
 export const torqueSpec = table<TorqueSpecFile>('torque_spec', {
   ...listed,
-  references: [...listed.references, { columns: ['build_id', 'joint'], table: () => joint, to: ['build_id', 'id'] }],
   fields: {
     id,
-    joint: optional(id),
+    joints: optionalList(),
     what: name,
     value: optional(quantity('torque', { positive: true, max: 5000 })),
     tolerance: optional(quantity('torque', { min: 0, max: 1000 })),
@@ -22,6 +21,15 @@ export const torqueSpec = table<TorqueSpecFile>('torque_spec', {
     source: optional(name),
     recheckAfter: optional(name),
   },
+})
+
+const ofSpec = within('spec', () => torqueSpec)
+
+/** A joint that a torque spec speaks for. */
+export const torqueSpecJoint = table<{ joint: string }>('torque_spec_joint', {
+  ...ofSpec,
+  references: [...ofSpec.references, { columns: ['build_id', 'joint'], table: () => joint, to: ['build_id', 'id'] }],
+  fields: { joint: id },
 })
 
 export const torqueRecord: Table<TorqueRecordFile> = table<TorqueRecordFile>('torque_record', {

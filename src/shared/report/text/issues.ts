@@ -129,6 +129,9 @@ function sentenceFor({ code, path, facts: f }: Issue): string {
       return `This is too ${f.of === 'string' || f.of === 'array' ? 'short' : 'small'}; at least ${f.limit}.`
     case 'file.too_big':
       return `This is too ${f.of === 'string' || f.of === 'array' ? 'long' : 'large'}; at most ${f.limit}.`
+    case 'text.not_kept':
+    case 'database.text_not_kept':
+      return 'This text holds a character that cannot be kept: half of a pair, or a zero. Type it again.'
     case 'reference.twice':
       return `The id "${f.id}" occurs twice.`
     case 'reference.end_twice':
@@ -169,6 +172,14 @@ function sentenceFor({ code, path, facts: f }: Issue): string {
       return `There is no build with the id "${f.id}".`
     case 'database.newer':
       return `The database was written by a newer version of this program (schema ${f.found}; this one knows ${f.known}). It was left untouched.`
+    case 'database.not_ours':
+      return 'The file that should be the database belongs to another program. It was left untouched.'
+    case 'database.other_history':
+      return 'The database was made by another version of this program that took another way. It was left untouched.'
+    case 'database.migration_failed':
+      return `The database could not be brought up to date (${f.step}: ${f.says}). It is as it was before.`
+    case 'database.disk_failed':
+      return 'The disk did not read or write as it should. Nothing more was changed. Look after your backups.'
     case 'database.damaged':
       return 'The database is damaged. It was left untouched; a backup can be put in its place.'
     case 'database.not_a_database':
