@@ -41,7 +41,7 @@ export function parseQuantity<D extends Dimension>(typed: string, dimension: D, 
   const sign = /^[-−+]\s*/.exec(rest)
   if (sign) rest = rest.slice(sign[0].length)
   const parts: { number: ExactNumber; unit: Unit }[] = []
-  while (rest !== '') {
+  do {
     const read = readNumber(rest)
     if (read === 'not_a_number') return fail(issue('quantity.not_a_number', [], facts))
     if (read === 'ambiguous_comma') return fail(issue('quantity.ambiguous_comma', [], facts))
@@ -59,7 +59,7 @@ export function parseQuantity<D extends Dimension>(typed: string, dimension: D, 
         : fail(issue('quantity.unknown_unit', [], { ...facts, unit: wanted }))
     }
     parts.push({ number: read.number, unit })
-  }
+  } while (rest !== '')
   if (!descending(parts.map((p) => p.unit))) return fail(issue('quantity.not_a_number', [], facts))
 
   const magnitude = sum(parts)

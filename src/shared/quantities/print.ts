@@ -26,7 +26,7 @@ export function decimals(value: number, places: number): string {
 
 /** "3608 lbf": a quantity in the unit named, to significant digits. */
 export function printQuantity<D extends Dimension>(q: Quantity<D>, symbol: string, dimension: D, digits = 4): string {
-  const number = significant(inUnit(q, symbol, dimension), digits).replace('-', '−')
+  const number = significant(inUnit(q, symbol, dimension), digits).replace(/^-/, '−')
   if (symbol === '1') return number
   return symbol === '°' || symbol === '′' ? `${number}${symbol}` : `${number} ${symbol}`
 }

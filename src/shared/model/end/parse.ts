@@ -36,7 +36,7 @@ export function parseEnd(typed: string): Result<End> {
 /** Tapers, cylinders, splines, hose tails, welds: everything that is not screwed. */
 function readShape(head: string, typed: string): Result<End> | undefined {
   if (/^weld(?:ed)?(?: end| on)?$/.test(head)) return ok({ kind: 'weld' })
-  const round = /^(clamp|tube|bore|hole|eye|pin|bolt|rod-end bore|rod end bore)(?:\s+for)?\s+(.+)$/.exec(head)
+  const round = /^(clamp|tube(?! ?o-?\s?ring)|bore|hole|eye|pin|bolt|rod-end bore|rod end bore)(?:\s+for)?\s+(.+)$/.exec(head)
   if (round) {
     const word = round[1] as string
     const form: RoundEnd['form'] = word === 'clamp' || word === 'tube' ? word : word === 'pin' || word === 'bolt' ? 'pin' : 'bore'
@@ -48,7 +48,7 @@ function readShape(head: string, typed: string): Result<End> | undefined {
     const form: TailEnd['form'] = word === 'barb' ? 'barb' : 'hose'
     return readLength((tail.groups?.size ?? tail[2]) as string, (bore) => ({ kind: 'tail', form, bore }))
   }
-  const spline = /^(\d{1,3}|\?)\s*[- ]?\s*splines?(?:\s+(.*?))?(?:\s+(male|female|shaft|hole))?$/.exec(head)
+  const spline = /^(\d{1,3}|\?)\s*[- ]?\s*splines?(?:\s+(?!(?:male|female|shaft|hole)$)(.*?))?(?:\s+(male|female|shaft|hole))?$/.exec(head)
   if (spline) {
     const sex: Sex | null = spline[3] === undefined ? null : spline[3] === 'male' || spline[3] === 'shaft' ? 'male' : 'female'
     const teeth = spline[1] === '?' ? null : Number(spline[1])
