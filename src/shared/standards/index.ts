@@ -25,6 +25,7 @@ import { FREE_PLAY_LIMITS, LINKAGE_PLAY_LIMITS } from './steering/free-play.ts'
 import type { StandardTable } from './table.ts'
 import { TAPERS } from './tapers.ts'
 import { METRIC_THREADS } from './threads/metric.ts'
+import { METRIC_SPECIAL_THREADS } from './threads/metric-special.ts'
 import { G_R_THREADS, NPT_THREADS } from './threads/pipe.ts'
 import { UNIFIED_THREADS } from './threads/unified.ts'
 import { INCH_BOLT_TORQUES, METRIC_BOLT_TORQUES } from './torque/bolt-torques.ts'
@@ -67,6 +68,7 @@ export const TABLES: readonly StandardTable[] = [
   JAM_NUTS_METRIC,
   LINE_VELOCITIES,
   LOAD_INDICES,
+  METRIC_SPECIAL_THREADS,
   METRIC_STUD_TORQUES,
   METRIC_THREADS,
   NPT_THREADS,

@@ -52,6 +52,19 @@ describe('G and R threads', () => {
     expect(G_R_THREADS.rows.filter((each) => !each.r_exists).map((each) => each.size)).toEqual(['5/8', '7/8', '1-1/8', '1-3/4'])
   })
 
+  it('has the gauge lengths of ISO 7-1, a few threads of each, and none where there is no taper thread', () => {
+    const lengths = Object.fromEntries(G_R_THREADS.rows.map((each) => [each.size, each.gauge_length_mm]))
+    // the lengths typed a second time from the list they were read in
+    const again = { '1/16': 4, '1/8': 4, '1/4': 6, '3/8': 6.4, '1/2': 8.2, '3/4': 9.5, 1: 10.4, '1-1/4': 12.7, '1-1/2': 12.7, 2: 15.9 }
+    expect(lengths).toEqual({ ...again, '5/8': null, '7/8': null, '1-1/8': null, '1-3/4': null })
+    for (const each of G_R_THREADS.rows) {
+      if (each.gauge_length_mm === null) continue
+      const turns = (each.gauge_length_mm * each.tpi) / 25.4
+      expect(turns).toBeGreaterThan(4)
+      expect(turns).toBeLessThan(7)
+    }
+  })
+
   it('agrees with an independent transcription of the major diameters', () => {
     const other =
       '1/16 7.723, 1/8 9.728, 1/4 13.157, 3/8 16.662, 1/2 20.955, 5/8 22.911, 3/4 26.441, 7/8 30.201, 1 33.249, 1-1/8 37.897, 1-1/4 41.91, 1-1/2 47.803, 1-3/4 53.746, 2 59.614'

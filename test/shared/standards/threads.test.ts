@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { METRIC_THREADS } from '../../../src/shared/standards/threads/metric.ts'
+import { METRIC_SPECIAL_THREADS } from '../../../src/shared/standards/threads/metric-special.ts'
 import { UNIFIED_THREADS } from '../../../src/shared/standards/threads/unified.ts'
 import { inches, inchStressArea, metricStressArea, rising, row } from './rows.ts'
 
@@ -116,6 +117,15 @@ describe('metric threads', () => {
   it('knows no M22x1.75: that is nearly always a 7/8-14 measured wrongly', () => {
     expect(METRIC_THREADS.rows.map((each) => each.designation)).not.toContain('M22x1.75')
     expect(METRIC_THREADS.rows.map((each) => each.designation)).not.toContain('M13x1.25')
+  })
+
+  it('keeps the sizes outside ISO 261 apart, each what its name says', () => {
+    const listed = new Set(METRIC_THREADS.rows.map((each) => each.designation))
+    for (const each of METRIC_SPECIAL_THREADS.rows) {
+      expect(each.designation).toBe(`M${each.major_mm}x${each.pitch_mm}`)
+      expect(listed).not.toContain(each.designation)
+    }
+    expect(METRIC_SPECIAL_THREADS.rows.map((each) => each.designation)).toEqual(['M13x1.25'])
   })
 
   // ISO 898-1 and ASME B1.13M stress-area tables, printed to three or four figures

@@ -1,5 +1,6 @@
 import { inches, mm } from '../../quantities/make.ts'
 import { METRIC_THREADS } from '../../standards/threads/metric.ts'
+import { METRIC_SPECIAL_THREADS } from '../../standards/threads/metric-special.ts'
 import { G_R_THREADS, NPT_THREADS } from '../../standards/threads/pipe.ts'
 import { UNIFIED_THREADS } from '../../standards/threads/unified.ts'
 import type { Thread, ThreadFamily } from './types.ts'
@@ -21,7 +22,7 @@ const unified = new Map<string, Thread>(
 )
 
 const metric = new Map<string, Thread>(
-  METRIC_THREADS.rows.map((row) => [
+  [...METRIC_THREADS.rows, ...METRIC_SPECIAL_THREADS.rows].map((row) => [
     row.designation,
     { family: 'metric', designation: row.designation, major: mm(row.major_mm), pitch: mm(row.pitch_mm), flankAngle: 60, tapered: false },
   ]),
@@ -70,7 +71,7 @@ export const unifiedSeries = (designation: string): string | undefined => series
 export const unifiedThreadsOf = (size: string): readonly Thread[] =>
   [...unified.values()].filter((t) => t.designation.startsWith(`${size}-`) && splitUnified(t) === size)
 
-/** Metric thread by major diameter and pitch in millimetres, if ISO 261 lists it. */
+/** Metric thread by major diameter and pitch in millimetres, if ISO 261 or the table of specials has it. */
 export const metricThread = (major: number, pitch: number): Thread | undefined => metric.get(`M${major}x${pitch}`)
 
 /** The coarse metric thread of a size: what a designation without a pitch means (ISO 965-1). */

@@ -75,6 +75,8 @@ export interface GRThreadRow {
   readonly minor_mm: number
   /** false where ISO 228-1 has the parallel thread and ISO 7-1 has no taper thread */
   readonly r_exists: boolean
+  /** R only: from the small end to the gauge plane, where the diameters of the row are measured; null where there is no R */
+  readonly gauge_length_mm: number | null
 }
 
 /** Pipe threads of 55 degrees: parallel (G) and taper (R, Rc, Rp), which share their diameters at the gauge plane. */
@@ -95,6 +97,12 @@ export const G_R_THREADS = defineTable<GRThreadRow>({
       mark: 'derived',
     },
     {
+      id: 'iso-7-gauge-lengths',
+      cites: 'ISO 7-1, basic gauge length of the outside taper thread, sizes 1/16 to 2',
+      mark: 'published',
+      read: 'an encyclopedia’s table of British standard pipe sizes, 25 November 2026',
+    },
+    {
       id: 'iso-7-sizes',
       cites: 'ISO 7-1, which sizes have a taper thread, from memory',
       mark: 'memory',
@@ -108,21 +116,22 @@ export const G_R_THREADS = defineTable<GRThreadRow>({
     { key: 'pitch_diameter_mm', title: 'Pitch diameter', unit: 'mm' },
     { key: 'minor_mm', title: 'Minor diameter', unit: 'mm' },
     { key: 'r_exists', title: 'Taper thread exists' },
+    { key: 'gauge_length_mm', title: 'Gauge length of R', unit: 'mm' },
   ],
   rows: [
-    { size: '1/16', tpi: 28, major_mm: 7.723, pitch_diameter_mm: 7.142, minor_mm: 6.561, r_exists: true },
-    { size: '1/8', tpi: 28, major_mm: 9.728, pitch_diameter_mm: 9.147, minor_mm: 8.566, r_exists: true },
-    { size: '1/4', tpi: 19, major_mm: 13.157, pitch_diameter_mm: 12.301, minor_mm: 11.445, r_exists: true },
-    { size: '3/8', tpi: 19, major_mm: 16.662, pitch_diameter_mm: 15.806, minor_mm: 14.95, r_exists: true },
-    { size: '1/2', tpi: 14, major_mm: 20.955, pitch_diameter_mm: 19.793, minor_mm: 18.631, r_exists: true },
-    { size: '5/8', tpi: 14, major_mm: 22.911, pitch_diameter_mm: 21.749, minor_mm: 20.587, r_exists: false },
-    { size: '3/4', tpi: 14, major_mm: 26.441, pitch_diameter_mm: 25.279, minor_mm: 24.117, r_exists: true },
-    { size: '7/8', tpi: 14, major_mm: 30.201, pitch_diameter_mm: 29.039, minor_mm: 27.877, r_exists: false },
-    { size: '1', tpi: 11, major_mm: 33.249, pitch_diameter_mm: 31.77, minor_mm: 30.291, r_exists: true },
-    { size: '1-1/8', tpi: 11, major_mm: 37.897, pitch_diameter_mm: 36.418, minor_mm: 34.939, r_exists: false },
-    { size: '1-1/4', tpi: 11, major_mm: 41.91, pitch_diameter_mm: 40.431, minor_mm: 38.952, r_exists: true },
-    { size: '1-1/2', tpi: 11, major_mm: 47.803, pitch_diameter_mm: 46.324, minor_mm: 44.845, r_exists: true },
-    { size: '1-3/4', tpi: 11, major_mm: 53.746, pitch_diameter_mm: 52.267, minor_mm: 50.788, r_exists: false },
-    { size: '2', tpi: 11, major_mm: 59.614, pitch_diameter_mm: 58.135, minor_mm: 56.656, r_exists: true },
+    { size: '1/16', tpi: 28, major_mm: 7.723, pitch_diameter_mm: 7.142, minor_mm: 6.561, r_exists: true, gauge_length_mm: 4 },
+    { size: '1/8', tpi: 28, major_mm: 9.728, pitch_diameter_mm: 9.147, minor_mm: 8.566, r_exists: true, gauge_length_mm: 4 },
+    { size: '1/4', tpi: 19, major_mm: 13.157, pitch_diameter_mm: 12.301, minor_mm: 11.445, r_exists: true, gauge_length_mm: 6 },
+    { size: '3/8', tpi: 19, major_mm: 16.662, pitch_diameter_mm: 15.806, minor_mm: 14.95, r_exists: true, gauge_length_mm: 6.4 },
+    { size: '1/2', tpi: 14, major_mm: 20.955, pitch_diameter_mm: 19.793, minor_mm: 18.631, r_exists: true, gauge_length_mm: 8.2 },
+    { size: '5/8', tpi: 14, major_mm: 22.911, pitch_diameter_mm: 21.749, minor_mm: 20.587, r_exists: false, gauge_length_mm: null },
+    { size: '3/4', tpi: 14, major_mm: 26.441, pitch_diameter_mm: 25.279, minor_mm: 24.117, r_exists: true, gauge_length_mm: 9.5 },
+    { size: '7/8', tpi: 14, major_mm: 30.201, pitch_diameter_mm: 29.039, minor_mm: 27.877, r_exists: false, gauge_length_mm: null },
+    { size: '1', tpi: 11, major_mm: 33.249, pitch_diameter_mm: 31.77, minor_mm: 30.291, r_exists: true, gauge_length_mm: 10.4 },
+    { size: '1-1/8', tpi: 11, major_mm: 37.897, pitch_diameter_mm: 36.418, minor_mm: 34.939, r_exists: false, gauge_length_mm: null },
+    { size: '1-1/4', tpi: 11, major_mm: 41.91, pitch_diameter_mm: 40.431, minor_mm: 38.952, r_exists: true, gauge_length_mm: 12.7 },
+    { size: '1-1/2', tpi: 11, major_mm: 47.803, pitch_diameter_mm: 46.324, minor_mm: 44.845, r_exists: true, gauge_length_mm: 12.7 },
+    { size: '1-3/4', tpi: 11, major_mm: 53.746, pitch_diameter_mm: 52.267, minor_mm: 50.788, r_exists: false, gauge_length_mm: null },
+    { size: '2', tpi: 11, major_mm: 59.614, pitch_diameter_mm: 58.135, minor_mm: 56.656, r_exists: true, gauge_length_mm: 15.9 },
   ],
 })
