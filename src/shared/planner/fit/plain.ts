@@ -28,7 +28,9 @@ export function fitRounds(a: RoundEnd, b: RoundEnd): Verdict {
 
 /** A bolt's thread stands for its shank in a bore. */
 export function fitBoltThread(thread: ThreadEnd, bore: RoundEnd): Verdict {
-  if (thread.sex !== 'male' || bore.form !== 'bore')
+  const { family } = thread.thread
+  if (thread.sex === null && bore.form === 'bore') return notKnown('cylinders', ['sex of the thread'])
+  if (thread.sex !== 'male' || bore.form !== 'bore' || (family !== 'unified' && family !== 'metric'))
     return doesNotFit('cylinders', [reason('kinds', FROM.kinds, { a: 'thread', b: bore.form })])
   if (bore.diameter === null) return notKnown('cylinders', ['diameter of the bore'])
   return fitBolt(thread.thread.major, bore.diameter)

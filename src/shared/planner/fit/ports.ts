@@ -45,13 +45,17 @@ export function fitPorts(a: PortEnd, b: PortEnd): Verdict {
     const why = [reason('port.same', source, facts)]
     return conditions.length > 0 ? fitsIf(RULE, conditions, why) : fits(RULE, why)
   }
-  if (male.family === 'banjo' && FLAT_FACED.includes(female.family)) {
-    return fitsIf(RULE, ['crush washers'], [reason('port.banjo_on_flat_face', FROM.banjo, facts)])
+  if (FLAT_FACED.includes(male.family) && FLAT_FACED.includes(female.family)) {
+    const why =
+      male.family === 'banjo'
+        ? reason('port.banjo_on_flat_face', FROM.banjo, facts)
+        : reason('port.washer_under_shoulder', FROM.flatFace, { family: female.family, thread: male.thread.designation })
+    return fitsIf(RULE, FAMILY[male.family].conditions, [why])
   }
   return goesTogetherWrong(RULE, [reason('port.same_thread_other_seal', FROM.sealMethods, { ...facts, thread: male.thread.designation })])
 }
 
-/** A plain thread in or on a hydraulic end: it may screw in, but it brings no seal, save a washer under a shoulder on a flat face. */
+/** A thread of which no seal is said, in or on a hydraulic end: it may screw in and seals, if at all, by a washer on a flat face. */
 export function fitThreadWithPort(thread: ThreadEnd, port: PortEnd): Verdict {
   if (thread.sex === null) return notKnown(RULE, ['sex of the thread'])
   if (port.sex === null) return notKnown(RULE, ['sex of the port'])
@@ -64,9 +68,20 @@ export function fitThreadWithPort(thread: ThreadEnd, port: PortEnd): Verdict {
     const why = [threadReason(meeting, male.designation, female.designation)]
     return meeting.how === 'slides' ? goesTogetherWrong(RULE, why) : doesNotFit(RULE, why)
   }
-  const facts = { family: port.family, thread: thread.thread.designation }
-  if (thread.sex === 'male' && FLAT_FACED.includes(port.family)) {
-    return fitsIf(RULE, ['bonded washer'], [reason('port.washer_under_shoulder', FROM.flatFace, facts)])
+  return fitSameThread(thread, port)
+}
+
+/** Plain thread and hydraulic end share their thread: what is left of the question is the seal. */
+function fitSameThread({ thread, sex }: ThreadEnd, port: PortEnd): Verdict {
+  const facts = { family: port.family, thread: thread.designation }
+  if (FLAT_FACED.includes(port.family)) {
+    if (sex === 'male') return fitsIf(RULE, ['bonded washer'], [reason('port.washer_under_shoulder', FROM.flatFace, facts)])
+    // G is a pipe thread: inside, it is a port, and its seal is the face. Any other thread may be a mere tapped hole.
+    return thread.family === 'g'
+      ? fitsIf(RULE, FAMILY[port.family].conditions, [reason('pipe.parallel_needs_washer', FROM.britishPipe)])
+      : notKnown(RULE, ['whether the face round the hole is flat'])
   }
+  // G ends are made with the cone and without; only the seat of the other end is known
+  if (port.family === 'bsp cone 60') return notKnown(RULE, ['whether the G thread has a 60° cone, a seat for one, or neither'])
   return goesTogetherWrong(RULE, [reason('port.no_seal', FROM.sealMethods, facts)])
 }

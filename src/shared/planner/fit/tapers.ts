@@ -23,13 +23,20 @@ export function fitTapers(a: TaperEnd, b: TaperEnd): Verdict {
   }
   if (Math.abs(stud.ratio - hole.ratio) / Math.max(stud.ratio, hole.ratio) > SAME_RATE)
     return fitMismatch(stud.ratio, hole.ratio, hole.length)
-  if (stud.large === null || hole.large === null) {
+  const [studLarge, holeLarge] = [largeOf(stud, stud.ratio), largeOf(hole, hole.ratio)]
+  if (studLarge === null || holeLarge === null) {
     return notKnown(RULE, [
-      ...(stud.large === null ? ['large diameter of the stud'] : []),
-      ...(hole.large === null ? ['large diameter of the hole'] : []),
+      ...(studLarge === null ? ['large diameter of the stud'] : []),
+      ...(holeLarge === null ? ['large diameter of the hole'] : []),
     ])
   }
-  return fitSeat(stud, hole, stud.ratio, stud.large, hole.large)
+  return fitSeat(stud, hole, stud.ratio, studLarge, holeLarge)
+}
+
+/** The large diameter as measured, or from the small one over the whole length; null where neither says it. */
+function largeOf({ large, small, length }: TaperEnd, k: Ratio): Length | null {
+  if (large !== null) return large
+  return small === null || length === undefined ? null : si(small + k * length, 'length')
 }
 
 /** Contact at one end only; tightening harder hides it. */

@@ -3,13 +3,14 @@ import { threadPitchMismatch } from '../../formulas/threads/mismatch.ts'
 import type { Thread } from '../../model/end/types.ts'
 import type { Length } from '../../quantities/dimension.ts'
 import { inches, mm } from '../../quantities/make.ts'
-import { NPT_THREADS } from '../../standards/threads/pipe.ts'
+import { G_R_THREADS, NPT_THREADS } from '../../standards/threads/pipe.ts'
 import type { Evidence } from '../plan.ts'
 import { proof } from './make.ts'
 
 /**
  * What happens when a male thread meets a female one that is not its own:
- * `too big` the male does not start; `too small` it drops through without touching; `binds` it starts and jams after
+ * `too big` the male does not start; `too small` it drops through, or wobbles on less thread than the tolerances may take away;
+ * `binds` it starts and jams after
  * `turns`; `slides` it goes all the way in on part of its flanks and holds on them alone.
  */
 export type Meeting = {
@@ -22,6 +23,12 @@ export type Meeting = {
 const TOLERANCE_PLAY = mm(0.03)
 /** A wrong thread that turns in by hand this far feels right and invites the wrench. Chosen; no published source. */
 export const DECEIVING_TURNS = 3
+/**
+ * Least share of the female's thread that the male must overlap to hold at all. About half of what the class 2 tolerances of the
+ * male's crest and the female's bore may take away together (ASME B1.1); the pairs known as dangerous overlap a third and more.
+ * Chosen; no published source.
+ */
+const LEAST_OVERLAP = 0.2
 const TEN_MM = mm(10)
 
 /** Diameter change per length of every taper pipe thread: 1 in 16 (ASME B1.20.1, ISO 7-1). */
@@ -32,6 +39,12 @@ const TAN_HALF_FLANK = { 60: Math.tan(Math.PI / 6), 55: Math.tan((27.5 * Math.PI
 
 const npt = new Map<string, { readonly tip: Length; readonly mouth: Length }>(
   NPT_THREADS.rows.map((row) => [`${row.size}-${row.tpi}`, { tip: inches(row.e0_in), mouth: inches(row.e1_in) }]),
+)
+/** How much smaller the tip of an R thread is than its gauge plane, where the table gives its diameters (ISO 7-1). */
+const belowGauge = new Map<string, number>(
+  G_R_THREADS.rows.flatMap((row) =>
+    row.gauge_length_mm === null ? [] : [[`R ${row.size}`, mm(row.gauge_length_mm) * PIPE_TAPER] as const],
+  ),
 )
 /** Pitch diameters of an American pipe thread, NPT and its dryseal form alike; undefined for any other thread. */
 const nptDiameters = (t: Thread) => (t.family === 'npt' || t.family === 'nptf' ? npt.get(t.designation.replace(/ NPTF?$/, '')) : undefined)
@@ -49,10 +62,12 @@ function maleDiameters(t: Thread): Diameters {
   if (size) {
     return { major: size.tip + NPT_HEIGHT * t.pitch, pitch: size.tip, minor: size.tip - NPT_HEIGHT * t.pitch }
   }
-  return straightDiameters(t)
+  const straight = straightDiameters(t)
+  const below = belowGauge.get(t.designation) ?? 0
+  return { major: straight.major - below, pitch: straight.pitch - below, minor: straight.minor - below }
 }
 
-/** Diameters of a female thread at its mouth, m: of a taper thread the hand-tight plane. */
+/** Diameters of a female thread at its mouth, m: of a taper thread the hand-tight or gauge plane. */
 function femaleDiameters(t: Thread): Diameters {
   const size = nptDiameters(t)
   if (size) {
@@ -82,7 +97,7 @@ export function meet(male: Thread, female: Thread): Meeting {
     proof('pitch, female', 'length', female.pitch),
     proof('pitch drift over 10 mm', 'length', threadPitchMismatch.compute({ L: TEN_MM, P_a: male.pitch, P_b: female.pitch })),
   ]
-  if (m.major <= f.minor) return { how: 'too small', turns: null, evidence }
+  if (m.major - f.minor < LEAST_OVERLAP * (f.major - f.minor)) return { how: 'too small', turns: null, evidence }
   const play = f.pitch - m.pitch
   if (play < -TOLERANCE_PLAY) return { how: 'too big', turns: null, evidence }
   const turns = turnsUntilItJams(Math.max(play, 0), drift, male, female)
@@ -94,11 +109,17 @@ export function meet(male: Thread, female: Thread): Meeting {
   }
 }
 
-/** The fewer of the turns that the drifting pitches allow and those that a taper on one side allows; null: it never jams. */
+/**
+ * Turns until the play is used up, null when it never is. Over n turns the pitches drift n |dP| apart, which takes n |dP| / tan of
+ * diameter from the first and the last thread together. A taper takes n P / 16 more at the mouth: from every thread where both are
+ * tapered, so all of it counts; where one is, the tip keeps its play, so half of it counts, until the mouth has none left.
+ */
 function turnsUntilItJams(play: number, drift: number, male: Thread, female: Thread): number | null {
   const flank = TAN_HALF_FLANK[Math.max(male.flankAngle, female.flankAngle) as 60 | 55]
-  const byDrift = drift < 1e-9 ? Number.POSITIVE_INFINITY : (play * flank) / drift
-  const byTaper = male.tapered === female.tapered ? Number.POSITIVE_INFINITY : play / PIPE_TAPER / male.pitch
-  const turns = Math.min(byDrift, byTaper)
-  return Number.isFinite(turns) ? turns : null
+  const byPitch = drift < 1e-9 ? 0 : drift / flank
+  const tapers = Number(male.tapered) + Number(female.tapered)
+  const perTurn = male.pitch * PIPE_TAPER
+  if (byPitch === 0 && tapers === 0) return null
+  const whenWedged = tapers === 0 ? Number.POSITIVE_INFINITY : play / perTurn
+  return Math.min(play / (byPitch + (perTurn * tapers) / 2), whenWedged)
 }

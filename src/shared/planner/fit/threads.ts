@@ -6,7 +6,7 @@ import type { Verdict } from './verdict.ts'
 
 const RULE = 'threads'
 
-/** Engagement wanted, in diameters. Common practice, no published source. */
+/** Engagement wanted, in diameters, by the weaker of the two. Common practice, no published source. */
 const ENGAGEMENT = { steel: 1, 'cast iron': 1.5, aluminium: 1.5 } as const
 
 /** Screw thread on screw thread: sex, hand, pipe families, form, size, pitch, engagement. */
@@ -51,7 +51,7 @@ function fitPipes(male: ThreadEnd, female: ThreadEnd): Verdict | undefined {
 }
 
 function fitSame(male: ThreadEnd, female: ThreadEnd): Verdict {
-  const material = female.material ?? 'steel'
+  const material = weaker(male.material ?? 'steel', female.material ?? 'steel')
   const wanted = ENGAGEMENT[material] * male.thread.major
   const engaged = Math.min(male.length ?? Number.POSITIVE_INFINITY, female.length ?? Number.POSITIVE_INFINITY)
   if (engaged < wanted * (1 - 1e-9)) {
@@ -66,6 +66,11 @@ function fitSame(male: ThreadEnd, female: ThreadEnd): Verdict {
   const same = reason('thread.same', FROM.threadForm, { thread: male.thread.designation, hand: male.hand })
   return conditions.length > 0 ? fitsIf(RULE, conditions, [same]) : fits(RULE, [same])
 }
+
+type Material = keyof typeof ENGAGEMENT
+
+/** The thread of which more must be engaged: that one strips. */
+const weaker = (male: Material, female: Material): Material => (ENGAGEMENT[male] > ENGAGEMENT[female] ? male : female)
 
 function fitLookAlike(male: ThreadEnd, female: ThreadEnd): Verdict {
   const meeting = meet(male.thread, female.thread)
