@@ -1,0 +1,48 @@
+import type { Build } from '../model/build.ts'
+import { planFluid } from './fluid.ts'
+import { planJoints } from './joints.ts'
+import { Ledger } from './ledger.ts'
+import { planParts } from './parts-list.ts'
+import type { Finding, Plan, Severity } from './plan.ts'
+import { planRams, reliefPressure } from './ram.ts'
+import { checkAdjusters } from './rules/adjusters.ts'
+import { checkPressure } from './rules/pressure.ts'
+import { planSteps } from './steps.ts'
+import { planSurvey } from './survey.ts'
+import { planTorques } from './torques.ts'
+
+const RANK: Readonly<Record<Severity, number>> = { stops: 0, look: 1, noted: 2 }
+
+/**
+ * Everything that can be said of a build: one pure function from one plain value to one plain value.
+ *
+ * @param build a build that the file check has passed
+ * @returns findings (those that stop the build first), numbers with their workings, verdicts, parts list, torques and
+ *   steps. Missing data never throws: it becomes a finding that says what to measure.
+ */
+export function plan(build: Build): Plan {
+  const ledger = new Ledger()
+  const joints = planJoints(build, ledger)
+  checkAdjusters(build, ledger)
+  const { result: survey, picture } = planSurvey(build, ledger)
+  const rams = planRams(build, survey, ledger)
+  checkPressure(build, reliefPressure(build, false, ledger)?.si, ledger)
+  planFluid(build, rams, ledger)
+  const torques = planTorques(build, joints, ledger)
+  const steps = planSteps(build, joints, ledger)
+  return {
+    build: { id: build.build.id, name: build.build.name, revision: build.build.revision, vehicle: build.vehicle.name },
+    findings: bySeverity(ledger.findings),
+    numbers: ledger.numbers,
+    joints,
+    parts: planParts(build),
+    torques,
+    steps,
+    survey: picture,
+  }
+}
+
+/** What stops the build first; within one severity the order in which the rules found it. */
+function bySeverity(findings: readonly Finding[]): readonly Finding[] {
+  return [...findings].sort((a, b) => RANK[a.severity] - RANK[b.severity])
+}
