@@ -103,6 +103,24 @@ export function makeProcedures({ database, clock, host, dataFolder, version, sav
         return done(savedFile(fileName(`${build.build.name} shop sheet ${paper}`, 'pdf'), 'application/pdf', pdf))
       }),
 
+    'builds.read': unfinished,
+    'builds.write': unfinished,
+    'builds.create': unfinished,
+    'builds.remove': unfinished,
+    'end.read': unfinished,
+    'part.check': unfinished,
+    'fit.ends': unfinished,
+    'fit.candidates': unfinished,
+    'shelf.search': unfinished,
+    'shelf.read': unfinished,
+    'shelf.save': unfinished,
+    'shelf.duplicate': unfinished,
+    'shelf.remove': unfinished,
+    'shelf.toBuild': unfinished,
+    'shelf.fromBuild': unfinished,
+    'shelf.importCsv': unfinished,
+    'shelf.exportCsv': unfinished,
+
     'files.save': async ({ fileName: suggested, base64 }) => {
       if (saveDialog === undefined) return refused('save.browser', 'A browser saves files by itself; the program does not do it for it.')
       const path = await saveDialog(basename(suggested))
@@ -121,6 +139,8 @@ const done = <T>(value: T): { readonly ok: true; readonly value: T } => ({ ok: t
 const refuse = (issues: readonly Issue[]): Refused => ({ ok: false, problems: issues.map(problemSentence) })
 
 const refused = (code: string, sentence: string): Refused => ({ ok: false, problems: [{ code, place: '', sentence }] })
+
+const unfinished = async (): Promise<Refused> => refused('unfinished', 'This is not ready yet.')
 
 const noBuild = (id: string): Refused => refused('build.unknown', `There is no build “${id}” in the database any more.`)
 

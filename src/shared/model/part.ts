@@ -2,6 +2,8 @@ import * as z from 'zod'
 import { connection } from './end/connection.ts'
 import { count, day, id, name, note, price, quantity } from './fields.ts'
 
+export const PART_STATES = ['to order', 'ordered', 'here', 'fitted'] as const
+
 /** One place where a part meets another. */
 export const partEnd = z.strictObject({
   /** unique on its part: "left", "rod end", "port A" */
@@ -22,7 +24,7 @@ const common = {
   price: price.optional(),
   /** how many of this very part the build needs; absent means one */
   quantity: count.optional(),
-  state: z.enum(['to order', 'ordered', 'here', 'fitted']),
+  state: z.enum(PART_STATES),
   /** day on which an ordered part is expected */
   expected: day.optional(),
   workingPressure: quantity('pressure', { positive: true, max: 1e8 }).optional(),
@@ -109,6 +111,21 @@ export const part = z.discriminatedUnion('kind', [
 ])
 
 export type Part = z.output<typeof part>
+/** A part as JSON holds it: every quantity and connection a string as typed. */
+export type PartFile = z.input<typeof part>
 export type PartKind = Part['kind']
+/** Every kind, the plain ones first. */
+export const PART_KINDS = [
+  ...PLAIN_KINDS,
+  'tube',
+  'ram',
+  'hose',
+  'pump',
+  'steering box',
+  'reservoir',
+  'cooler',
+  'filter',
+  'fluid',
+] as const satisfies readonly PartKind[]
 export type PartEnd = z.output<typeof partEnd>
 export type PartOf<K extends PartKind> = Extract<Part, { kind: K }>

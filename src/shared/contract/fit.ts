@@ -1,0 +1,37 @@
+import * as z from 'zod'
+import { buildSource, endRef, endText, id, partJson, refusable, state, typedEnd, units, verdictKind, verdictText } from './shapes.ts'
+
+const candidate = z.strictObject({
+  /** "part/end" */
+  end: endRef,
+  /** names of the part and its end, and the end as typed */
+  part: z.string(),
+  name: z.string(),
+  connection: z.string(),
+  /** left open on purpose */
+  leftOpen: z.boolean(),
+  kind: verdictKind,
+  word: z.string(),
+  state,
+  /** the first reason, or the first thing to measure; null where there is nothing to say */
+  because: z.string().nullable(),
+})
+export type Candidate = z.output<typeof candidate>
+
+/** One end, two ends, and the ends of a build: what goes on what. */
+export const FIT = {
+  /** an end as it is understood, or why it is not; lengths in the units asked for (absent: inch) */
+  'end.read': { input: z.strictObject({ typed: typedEnd, units: units.optional() }), output: refusable(endText) },
+  /** checks a part as a build's part is checked: each end as it is understood, or every fault with its place in the part */
+  'part.check': {
+    input: z.strictObject({ part: partJson, units: units.optional() }),
+    output: refusable(z.strictObject({ ends: z.array(z.strictObject({ name: id, understood: endText })) })),
+  },
+  /** the verdict on two ends as typed; a fault's place is "a" or "b" */
+  'fit.ends': { input: z.strictObject({ a: typedEnd, b: typedEnd, units }), output: refusable(verdictText) },
+  /** every end of other parts in the build that is not joined yet, with the verdict on it and `end`; what fits comes first */
+  'fit.candidates': {
+    input: z.strictObject({ build: buildSource, end: endRef, units }),
+    output: refusable(z.strictObject({ candidates: z.array(candidate) })),
+  },
+} as const
