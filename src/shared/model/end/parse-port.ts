@@ -4,34 +4,58 @@ import { DASH_FAMILIES, type PortSize, portSizes } from './ports.ts'
 import type { Scan } from './scan.ts'
 import type { PortFamily } from './types.ts'
 
-/** How the trade says each family. The first that matches wins, so the longer names stand first. */
-const NAMES: readonly (readonly [PortFamily, RegExp])[] = [
+/** A flat face with a washer; the thread says which standard. */
+const WASHER = 'washer'
+
+/**
+ * How the trade says each family. The first that matches wins, so the longer names stand first. Short names may stand against
+ * the size: "AN6", "8JIC", "orb-6".
+ */
+const NAMES: readonly (readonly [PortFamily | typeof WASHER, RegExp])[] = [
   ['inverted flare', /(?<!\w)(?:inverted(?:\s*flare)?|inv\.?\s*flare|if|i\.f\.)(?!\w)/],
-  ['bsp cone 60', /(?<!\w)(?:bsp\s*)?60\s*(?:°|deg(?:rees?)?)\s*cone(?!\w)|(?<!\w)iso\s*8434-6(?!\w)/],
+  [
+    'bsp cone 60',
+    /(?<!\w)(?:bsp\s*)?60\s*(?:°|deg(?:rees?)?)\s*cone(?!\w)|(?<!\w)30\s*(?:°|deg(?:rees?)?)\s*(?:cone\s*)?seat(?!\w)|(?<!\w)iso\s*8434-6(?!\w)/,
+  ],
   [
     'flare 37',
-    /(?<!\w)(?:37\s*(?:°|deg(?:rees?)?)?\s*(?:flare|cone)|flare\s*37\s*(?:°|deg)?|jic(?:\s*37\s*°?)?|an|iso\s*8434-2|sae\s*j514)(?!\w)/,
+    /(?<!\w)(?:37\s*(?:°|deg(?:rees?)?)?\s*(?:(?:jic|an)(?:\s*flare)?|flare|cone)|flare\s*37\s*(?:°|deg)?|iso\s*8434-2|sae\s*j514)(?!\w)|(?<![a-z])(?:jic\s*37\s*(?:(?:°|deg(?:rees?)?)(?:\s*flare)?)?(?!\w)|(?:jic|an)(?:\s*flare)?(?![a-z]))/,
   ],
-  ['flare 45', /(?<!\w)(?:45\s*(?:°|deg(?:rees?)?)?\s*flare|flare\s*45\s*(?:°|deg)?|sae\s*j512)(?!\w)/],
-  ['o-ring boss', /(?<!\w)(?:o-?\s?ring\s*boss|orb|sae\s*j1926(?:-\d)?|iso\s*11926(?:-\d)?|straight[- ]thread\s*o-?ring)(?!\w)/],
-  ['face seal', /(?<!\w)(?:o-?\s?ring\s*)?face[- ]?seal(?!\w)|(?<!\w)(?:orfs|sae\s*j1453(?:-\d)?|iso\s*8434-3)(?!\w)/],
+  [
+    'flare 45',
+    /(?<!\w)(?:45\s*(?:°|deg(?:rees?)?)?\s*flare|flare\s*45\s*(?:°|deg)?|sae\s*j512|sae\s*45\s*(?:°|deg(?:rees?)?)?(?:\s*flare)?|sae\s*flare)(?!\w)/,
+  ],
+  [
+    'o-ring boss',
+    /(?<!\w)(?:o-?\s?ring\s*boss|stor|sae\s*j1926(?:-\d)?|iso\s*11926(?:-\d)?|straight[- ]thread\s*o-?ring)(?!\w)|(?<![a-z])orb(?![a-z])/,
+  ],
+  ['face seal', /(?<!\w)(?:o-?\s?ring\s*)?face[- ]?seal(?!\w)|(?<!\w)(?:sae\s*j1453(?:-\d)?|iso\s*8434-3)(?!\w)|(?<![a-z])orfs(?![a-z])/],
   ['iso 6149', /(?<!\w)iso\s*6149(?:-\d)?(?!\w)/],
   ['iso 9974', /(?<!\w)(?:iso\s*9974(?:-\d)?|din\s*3852(?:-\d)?)(?!\w)/],
   ['iso 1179', /(?<!\w)iso\s*1179(?:-\d)?(?!\w)/],
-  ['cone 24 light', /(?<!\w)(?:24\s*(?:°|deg)?\s*cone|iso\s*8434-1|din\s*2353)(?!\w)/],
+  ['cone 24 light', /(?<!\w)(?:24\s*(?:°|deg(?:rees?)?)?\s*cone|iso\s*8434-1|din\s*2353|din(?=\s*\d{1,2}\s*[ls](?!\w)))(?!\w)/],
   ['banjo', /(?<!\w)banjo(?!\w)/],
+  [WASHER, /(?<!\w)(?:with\s*)?bonded\s*(?:washer|seal)(?!\w)/],
   ['tube o-ring', /(?<!\w)(?:o-?\s?ring\s*tube(?:\s*nut)?|tube\s*o-?\s?ring(?:\s*nut)?)(?!\w)/],
 ]
 
 /** Takes a hydraulic port's family and size out of the scan; undefined when no family is named. */
 export function takePort(scan: Scan, typed: string): Result<PortSize> | undefined {
   for (const [family, pattern] of NAMES) {
-    if (!scan.take(pattern)) continue
+    const named = scan.take(pattern)
+    if (!named) continue
     if (family === 'cone 24 light') return takeCone(scan, typed)
-    return DASH_FAMILIES.some((f) => f === family) ? takeDashSize(scan, family, typed) : takeThreadSize(scan, family, typed)
+    if (family === WASHER) return takeThreadSize(scan, scan.has(METRIC_SIZE) ? 'iso 9974' : 'iso 1179', typed)
+    if (!DASH_FAMILIES.some((f) => f === family)) return takeThreadSize(scan, family, typed)
+    // the O-ring boss with a metric thread is ISO 6149; the inch standards have no such size
+    if (/boss|orb/.test(named[0]) && scan.has(METRIC_SIZE)) return takeThreadSize(scan, 'iso 6149', typed)
+    scan.take(/(?<!\w)sae(?!\w)/)
+    return takeDashSize(scan, family, typed)
   }
   return undefined
 }
+
+const METRIC_SIZE = /(?<!\w)m\s*\d/
 
 /** A dash family is named by dash ("-6", "#6", "6"), by thread ("9/16-18") or by tube ("3/8"); two names must agree. */
 function takeDashSize(scan: Scan, family: PortFamily, typed: string): Result<PortSize> {
@@ -68,6 +92,11 @@ function takeDashSize(scan: Scan, family: PortFamily, typed: string): Result<Por
 }
 
 function takeThreadSize(scan: Scan, family: PortFamily, typed: string): Result<PortSize> {
+  if (family === 'iso 1179' || family === 'bsp cone 60') {
+    // these two have G threads and no other, so "1/4 BSP" and a bare "1/4" name one
+    scan.read(/(?<!\w)bsp(?!\w)/, 'bspp')
+    if (!scan.has(/(?<!\w)(?:bspp|bspt|g|r|rc|rp|nptf?|m)(?![a-z])/)) scan.read(BARE_PIPE_SIZE, ' g $1 ')
+  }
   const read = takePipe(scan) ?? takeMetric(scan) ?? takeUnified(scan)
   if (!read) return fail(issue('end.no_size', [], { typed, family }))
   if (!read.ok) return read
@@ -78,6 +107,9 @@ function takeThreadSize(scan: Scan, family: PortFamily, typed: string): Result<P
     () => fail(issue('end.unknown_size', [], { typed, family, said: designation, sizes: sizes.map((s) => s.size) })),
   )
 }
+
+/** "1 1/4" or "3/8", and nothing about it that would make it a thread per inch or a decimal */
+const BARE_PIPE_SIZE = /(?<![\w/.-])((?:\d+(?:\s+|-))?\d+\s*\/\s*\d+)(?:\s*in|")?(?![\w/.-])/
 
 /** 24° cones: "M16x1.5 24° cone 10L"; the tube and series name the size, the thread may be said as well. */
 function takeCone(scan: Scan, typed: string): Result<PortSize> {

@@ -1,17 +1,22 @@
 import { fail, type Issue, issue, ok, type Result } from '../../result/result.ts'
 import type { Scan } from './scan.ts'
 import { coarseMetricThread, metricThread, pipeThread, threadsNear, unifiedSeries, unifiedThread, unifiedThreadsOf } from './threads.ts'
-import type { Thread, ThreadFamily } from './types.ts'
+import type { Sex, Thread, ThreadFamily } from './types.ts'
 
 const FRACTION = String.raw`\d+\s*/\s*\d+`
 const INCH_SIZE = String.raw`(?:(?:#|no\.?\s*)\d+|\d+(?:\s+|-)${FRACTION}|${FRACTION}|\d*\.\d+|\d+)`
 
-/** "7/8-14 UNF-2A": size, threads per inch, series, class */
+const PER_INCH = String.raw`(?:tpi|threads?\s*per\s*inch)`
+/** "7/8-14 UNF-2A", "7/8 x 14", "7/8 14 tpi": size, threads per inch, series, class */
 const UNIFIED = new RegExp(
-  String.raw`(?<![\w/.-])(${INCH_SIZE})(?:\s*in|")?\s*-\s*(\d+(?:\.\d+)?)\s*(?:tpi)?\s*(unc|unf|unef|uns|un)?(?:\s*-?\s*([123][ab]))?(?![\w/.])`,
+  String.raw`(?<![\w/.-])(${INCH_SIZE})(?:\s*in|")?(?:\s*[-x]\s*|\s+(?=\d+\s*${PER_INCH}))(\d+(?:\.\d+)?)\s*${PER_INCH}?\s*(unc|unf|unef|uns|un)?(?:\s*-?\s*([123][ab]))?(?![\w/.])`,
 )
-/** "M18x1.5-6g", "m18 x 1,5", "M12" */
-const METRIC = /(?<![\w/.])m\s*(\d+(?:[.,]\d+)?)(?:\s*x\s*(\d*[.,]?\d+))?(?:\s*-?\s*(\d[gh](?:\d[gh])?))?(?![\w/])/
+/** "5/8 UNF", "1/2 UNC-2A": the series names the pitch */
+const UNIFIED_BY_SERIES = new RegExp(
+  String.raw`(?<![\w/.-])(${INCH_SIZE})(?:\s*in|")?\s*-?\s*(unc|unf|unef)(?:\s*-?\s*([123][ab]))?(?![\w/.-])`,
+)
+/** "M18x1.5-6g", "m18 x 1,5", "M18-1.5", "M12" */
+const METRIC = /(?<![\w/.])m\s*(\d+(?:[.,]\d+)?)(?:\s*(?:x|-|pitch)\s*(\d*[.,]?\d+)(?![gh\d]))?(?:\s*-?\s*(\d[gh](?:\d[gh])?))?(?![\w/])/
 const PIPE_SIZE = String.raw`(?:\d+(?:\s+|-)${FRACTION}|${FRACTION}|\d+)`
 /** "3/8 NPT", "3/8-18 NPTF" */
 const AMERICAN_PIPE = new RegExp(String.raw`(?<![\w/.-])(${PIPE_SIZE})(?:\s*in|")?\s*(?:-\s*(\d+(?:\.\d+)?))?\s*(nptf|npt)(?!\w)`)
@@ -28,8 +33,8 @@ export interface ReadThread {
 }
 
 /** Takes one thread designation out of the scan; undefined when none is there; issues when one is there that no table has. */
-export function takeThread(scan: Scan): Result<ReadThread> | undefined {
-  return takePipe(scan) ?? takeMetric(scan) ?? takeUnified(scan)
+export function takeThread(scan: Scan, sex: Sex | null): Result<ReadThread> | undefined {
+  return takePipe(scan, sex) ?? takeMetric(scan) ?? takeUnified(scan) ?? takeBySeries(scan)
 }
 
 export function takeMetric(scan: Scan): Result<ReadThread> | undefined {
@@ -67,14 +72,29 @@ export function takeUnified(scan: Scan): Result<ReadThread> | undefined {
   return ok(withClass(thread, m[4]?.toUpperCase()))
 }
 
-export function takePipe(scan: Scan): Result<ReadThread> | undefined {
+/** The coarse, fine and extra-fine series have one pitch a size (ASME B1.1); the constant-pitch and special ones do not. */
+function takeBySeries(scan: Scan): Result<ReadThread> | undefined {
+  const m = scan.take(UNIFIED_BY_SERIES)
+  if (!m) return undefined
+  const size = inchSize(m[1] as string)
+  if (size === undefined) return fail(issue('end.not_understood', [], { typed: m[0].trim() }))
+  const name = unifiedThreadsOf(size.name).length > 0 ? size.name : `#${size.name}`
+  const sized = unifiedThreadsOf(name)
+  const thread = sized.find((t) => unifiedSeries(t.designation) === m[2]?.toUpperCase())
+  if (thread) return ok(withClass(thread, m[3]?.toUpperCase()))
+  const others = sized.map((t) => t.designation)
+  return fail(unknownThread(m[0].trim(), 'unified', size.inches * 0.0254, undefined, others))
+}
+
+/** @param sex as said: "BSPT female" is the inside thread Rc */
+export function takePipe(scan: Scan, sex: Sex | null = null): Result<ReadThread> | undefined {
   const american = scan.take(AMERICAN_PIPE)
   if (american) return pipe(american[3] as ThreadFamily, american[1] as string, american[2], american[0])
   const turned = scan.take(AMERICAN_PIPE_TURNED)
   if (turned) return pipe(turned[1] as ThreadFamily, turned[2] as string, turned[3], turned[0])
   const words = scan.take(BRITISH_WORDS)
   if (words) {
-    const family = (words[3] ?? words[4]) === 'bspp' ? 'g' : 'r'
+    const family = (words[3] ?? words[4]) === 'bspp' ? 'g' : sex === 'female' ? 'rc' : 'r'
     return pipe(family, (words[1] ?? words[5]) as string, words[2], words[0])
   }
   const british = scan.take(BRITISH_PIPE)

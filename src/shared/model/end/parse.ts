@@ -4,8 +4,9 @@ import { parseQuantity } from '../../quantities/parse.ts'
 import { fail, type Issue, issue, ok, type Result } from '../../result/result.ts'
 import { takePort } from './parse-port.ts'
 import { type ReadThread, takeThread } from './parse-thread.ts'
+import { portSizes } from './ports.ts'
 import { Scan, unify } from './scan.ts'
-import type { End, EndFacets, Hand, RoundEnd, Sex, TailEnd } from './types.ts'
+import type { End, EndFacets, Hand, PortFamily, RoundEnd, Sex, TailEnd, Thread } from './types.ts'
 
 const UNKNOWN = /^(?:\?+|not measured|unmeasured|unknown|not known)$/
 const LENGTH_FACET = /^(large|small|engaged|through|length|long|thick|wide|width|cotter hole)(?:\s+end)?\s+(.+)$/
@@ -35,12 +36,18 @@ export function parseEnd(typed: string): Result<End> {
 
 /** Tapers, cylinders, splines, hose tails, welds: everything that is not screwed. */
 function readShape(head: string, typed: string): Result<End> | undefined {
-  if (/^weld(?:ed)?(?: end| on)?$/.test(head)) return ok({ kind: 'weld' })
+  if (/^weld(?:ed)?(?:[- ](?:end|on|in))?$/.test(head)) return ok({ kind: 'weld' })
   const round = /^(clamp|tube(?! ?o-?\s?ring)|bore|hole|eye|pin|bolt|rod-end bore|rod end bore)(?:\s+for)?\s+(.+)$/.exec(head)
   if (round) {
-    const word = round[1] as string
-    const form: RoundEnd['form'] = word === 'clamp' || word === 'tube' ? word : word === 'pin' || word === 'bolt' ? 'pin' : 'bore'
-    return readLength(round[2] as string, (diameter) => ({ kind: 'round', form, diameter }))
+    const read = readRound(round[1] as string, round[2] as string)
+    // "bolt M12x1.75": a bolt by its thread
+    const threaded = read.ok || round[1] !== 'bolt' ? read : readThreaded(head, typed)
+    return threaded.ok ? threaded : read
+  }
+  const turned = /^(.+?)\s+(clamp|tube|bore|hole|eye|pin|bolt|rod[- ]end bore)$/.exec(head)
+  if (turned) {
+    const read = readRound(turned[2] as string, turned[1] as string)
+    if (read.ok) return read
   }
   const tail = /^(?:hose\s+)?(barb|hose)\s+(.+)$/.exec(head) ?? /^(?:(?<size>.+?)\s+)(?:hose\s+)?(barb|hose)$/.exec(head)
   if (tail) {
@@ -48,9 +55,15 @@ function readShape(head: string, typed: string): Result<End> | undefined {
     const form: TailEnd['form'] = word === 'barb' ? 'barb' : 'hose'
     return readLength((tail.groups?.size ?? tail[2]) as string, (bore) => ({ kind: 'tail', form, bore }))
   }
-  const spline = /^(\d{1,3}|\?)\s*[- ]?\s*splines?(?:\s+(?!(?:male|female|shaft|hole)$)(.*?))?(?:\s+(male|female|shaft|hole))?$/.exec(head)
+  const bySize =
+    /^(\d+(?:[ -]\d+)?\s*\/\s*\d+)(?:\s*in|")?\s*-\s*(\d{1,3})\s*[- ]?\s*spline[sd]?(?:\s+(male|female|shaft|hole|hub))?$/.exec(head)
+  if (bySize) {
+    return readLength(bySize[1] as string, (diameter) => ({ kind: 'spline', count: Number(bySize[2]), diameter, sex: sexOf(bySize[3]) }))
+  }
+  const spline =
+    /^(\d{1,3}|\?)\s*[- ]?\s*splines?(?:\s+(?!(?:male|female|shaft|hole|hub)$)(.*?))?(?:\s+(male|female|shaft|hole|hub))?$/.exec(head)
   if (spline) {
-    const sex: Sex | null = spline[3] === undefined ? null : spline[3] === 'male' || spline[3] === 'shaft' ? 'male' : 'female'
+    const sex = sexOf(spline[3])
     const teeth = spline[1] === '?' ? null : Number(spline[1])
     if (spline[2] === undefined || spline[2] === '') return ok({ kind: 'spline', count: teeth, diameter: null, sex })
     return readLength(spline[2].replace(/^x\s*/, ''), (diameter) => ({ kind: 'spline', count: teeth, diameter, sex }))
@@ -61,9 +74,14 @@ function readShape(head: string, typed: string): Result<End> | undefined {
   return undefined
 }
 
+function readRound(word: string, size: string): Result<End> {
+  const form: RoundEnd['form'] = word === 'clamp' || word === 'tube' ? word : word === 'pin' || word === 'bolt' ? 'pin' : 'bore'
+  return readLength(size, (diameter) => ({ kind: 'round', form, diameter }))
+}
+
 function sexOf(word: string | undefined): Sex | null {
   if (word === undefined) return null
-  return word === 'stud' || word === 'male' ? 'male' : 'female'
+  return word === 'stud' || word === 'male' || word === 'shaft' ? 'male' : 'female'
 }
 
 /** A taper's rate: "1:8", "1.5 in/ft", "7.15° included", "3.58° half"; an angle alone does not say which. */
@@ -91,29 +109,79 @@ function readThreaded(head: string, typed: string): Result<End> {
   const left = scan.take(/(?<!\w)(?:lh|l\.h\.|left[- ]hand(?:ed)?|left)(?!\w)/)
   const right = scan.take(/(?<!\w)(?:rh|r\.h\.|right[- ]hand(?:ed)?|right)(?!\w)/)
   if (left && right) return fail(issue('end.contradicts', [], { typed, said: 'LH', is: 'RH' }))
-  const male = scan.take(/(?<!\w)(?:male|external|ext|stud|plug)(?!\w)/)
-  const female = scan.take(/(?<!\w)(?:female|internal|int|port|swivel|hole|socket)(?!\w)/)
-  if (male && female) return fail(issue('end.contradicts', [], { typed, said: 'male', is: 'female' }))
-  const sex: Sex | null = male ? 'male' : female ? 'female' : null
+  const sides = takeSides(scan)
   const hand: Hand = left ? 'left' : 'right'
 
   const port = takePort(scan, typed)
   if (port) {
     if (!port.ok) return port
-    if (left) return fail(issue('end.contradicts', [], { typed, said: 'LH', is: port.value.family }))
-    if (scan.left !== '') return fail(issue('end.leftover', [], { typed, left: scan.left }))
-    return ok({ kind: 'port', family: port.value.family, size: port.value.size, thread: port.value.thread, sex })
+    const { family, size, thread } = port.value
+    if (left) return fail(issue('end.contradicts', [], { typed, said: 'LH', is: family }))
+    return finish(scan, typed, thread, sides(family), (sex) => ({ kind: 'port', family, size, thread, sex }))
   }
-  const thread = takeThread(scan)
+  const said = sides(undefined)
+  if (said === 'both') return fail(issue('end.contradicts', [], { typed, said: 'male', is: 'female' }))
+  const thread = takeThread(scan, said)
   if (!thread) return fail(issue(scan.has(/(?<![\w/])-\d{1,2}(?![\w/])/) ? 'end.dash_without_family' : 'end.not_understood', [], { typed }))
   if (!thread.ok) return thread
-  if (scan.left !== '' && scan.left !== 'thread') return fail(issue('end.leftover', [], { typed, left: scan.left }))
-  const family = thread.value.thread.family
-  // ISO 7-1 names the outside thread R and the inside ones Rc and Rp, so the name says the sex
-  const only: Sex | undefined = family === 'r' ? 'male' : family === 'rc' || family === 'rp' ? 'female' : undefined
-  if (only !== undefined && sex !== null && sex !== only)
-    return fail(issue('end.contradicts', [], { typed, said: sex, is: thread.value.thread.designation }))
-  return ok({ kind: 'thread', hand, sex: only ?? sex, ...asTyped(thread.value, typed) })
+  const read = asTyped(thread.value, typed)
+  const only = sideOf(read, typed)
+  if (only !== undefined && said !== null && said !== only)
+    return fail(issue('end.contradicts', [], { typed, said, is: [read.thread.designation, read.fitClass].filter(Boolean).join(' ') }))
+  // a swivel nut pulls a cone into a seat; of the nuts with a G thread that is the 60° cone, unless a flat seat is said (practice)
+  const cone = sides.words.includes('swivel') && !left && portSizes('bsp cone 60').find((s) => s.thread === read.thread)
+  return finish(scan, typed, read.thread, only ?? said, (sex) =>
+    cone ? { kind: 'port', family: cone.family, size: cone.size, thread: cone.thread, sex } : { kind: 'thread', hand, sex, ...read },
+  )
+}
+
+/** Checks that both sides were not said and that every word was understood. */
+function finish(scan: Scan, typed: string, thread: Thread, side: Sex | null | 'both', make: (sex: Sex | null) => End): Result<End> {
+  if (side === 'both') return fail(issue('end.contradicts', [], { typed, said: 'male', is: 'female' }))
+  scan.takeAll(/(?<!\w)(?:thread(?:s|ed)?|fitting)(?!\w)/)
+  if (thread.family === 'metric') scan.take(/(?<!\w)metric(?!\w)/)
+  return scan.left === '' ? ok(make(side)) : fail(issue('end.leftover', [], { typed, left: scan.left }))
+}
+
+/** Families whose nut is the male: it goes into its port over the tube. */
+const MALE_NUTS: readonly PortFamily[] = ['inverted flare', 'tube o-ring']
+
+/** Takes the words that say male or female, "MNPT" and "FJIC" among them; what they say of a nut depends on the family. */
+function takeSides(scan: Scan): ((family: PortFamily | undefined) => Sex | null | 'both') & { readonly words: readonly string[] } {
+  const female = scan.takeAll(/(?<!\w)(?:female|internal|int|port|swivel|hole|socket|cap|bung)(?!\w)/)
+  const male = scan.takeAll(/(?<!\w)(?:male|external|ext|stud|plug|bolt)(?!\w)/)
+  const nut = scan.takeAll(/(?<!\w|o-ring tube |o-ring |tube )nut(?!\w)/).length > 0
+  const letter = scan.take(/(?<!\w)[mf](?=(?:nptf?|jic|orfs|orb|bspp|bspt)(?!\w))|(?<!\w)[mf](?= $)/)?.[0]
+  const of = (family: PortFamily | undefined): Sex | null | 'both' => {
+    const maleNut = family !== undefined && MALE_NUTS.includes(family)
+    const isMale = male.length > 0 || letter === 'm' || (nut && maleNut)
+    const isFemale = female.length > 0 || letter === 'f' || (nut && !maleNut)
+    return isMale && isFemale ? 'both' : isMale ? 'male' : isFemale ? 'female' : null
+  }
+  return Object.assign(of, { words: [...female, ...male] })
+}
+
+/**
+ * The side that a designation says by itself: R is outside and Rc and Rp inside (ISO 7-1); class A is outside and B inside
+ * (ASME B1.1); the classes of G are of the outside thread (ISO 228-1); metric classes have a small letter outside, a capital
+ * inside (ISO 965-1), which holds where the M was typed as a capital.
+ */
+function sideOf({ thread, fitClass }: ReadThread, typed: string): Sex | undefined {
+  switch (thread.family) {
+    case 'r':
+      return 'male'
+    case 'rc':
+    case 'rp':
+      return 'female'
+    case 'g':
+      return fitClass === undefined ? undefined : 'male'
+    case 'unified':
+      return fitClass === undefined ? undefined : fitClass.endsWith('A') ? 'male' : 'female'
+    case 'metric':
+      return fitClass === undefined || !typed.includes('M') ? undefined : /[gh]/.test(fitClass) ? 'male' : 'female'
+    default:
+      return undefined
+  }
 }
 
 /** A metric class tells inside from outside by capitals (6H, 6g), which the scan has put to lower case. */

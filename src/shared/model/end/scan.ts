@@ -17,6 +17,18 @@ export class Scan {
     return m
   }
 
+  /** Takes every match out and gives the words found. */
+  takeAll(pattern: RegExp): readonly string[] {
+    const found: string[] = []
+    for (let m = this.take(pattern); m; m = this.take(pattern)) found.push(m[0])
+    return found
+  }
+
+  /** Puts one word in the place of another that means the same here. */
+  read(pattern: RegExp, as: string): void {
+    this.rest = this.rest.replace(pattern, as)
+  }
+
   has(pattern: RegExp): boolean {
     return pattern.test(this.rest)
   }

@@ -51,7 +51,8 @@ describe('threads as the trade writes them', () => {
     ['1 1/4 NPT', '1-1/4-11.5 NPT', 'right', null],
     ['1-1/4 NPTF', '1-1/4-11.5 NPTF', 'right', null],
     ['1/4 nptf female', '1/4-18 NPTF', 'right', 'female'],
-    ['G 3/8 A', 'G 3/8', 'right', null],
+    // ISO 228-1 gives classes to the outside thread only
+    ['G 3/8 A', 'G 3/8', 'right', 'male'],
     ['G3/8 male', 'G 3/8', 'right', 'male'],
     ['G 1 1/4 female', 'G 1-1/4', 'right', 'female'],
     ['3/8 BSPP male', 'G 3/8', 'right', 'male'],
