@@ -87,7 +87,7 @@ function reasonWords({ code, facts, evidence }: Reason, show: Show): string {
     case 'thread.does_not_start':
       return `${facts.male} is too big to start in ${facts.female}`
     case 'thread.falls_through':
-      return `${facts.male} drops through ${facts.female} without touching its thread`
+      return `${facts.male} is too small for ${facts.female}: it drops in, or wobbles on the tips of the thread and holds nothing`
     case 'thread.binds':
       return `${facts.male} in ${facts.female} binds after ${turns}: pitches ${n('pitch, male')} and ${n('pitch, female')} drift ${n('pitch drift over 10 mm')} apart over ${show(0.01, 'length')}`
     case 'thread.slides':
