@@ -1,7 +1,8 @@
-/** A build file with faults in several places, each of another kind: a wrong unit, an unknown key, a thing that is missing, a dangling reference. */
+/** A build file with faults in several places, each of another kind: a wrong unit, an unknown key, a name that is missing, ends of
+ * a joint that are no text. */
 export function spoil(file) {
     const [first, ...others] = file.parts;
-    const joints = [...file.joints, { id: 'to-nowhere', a: { part: 'nobody', end: 'a' }, b: { part: 'no-one', end: 'b' } }];
+    const joints = [...file.joints, { id: 'to-nowhere', a: 1, b: 2 }];
     const spoiled = {
         ...file,
         colour: 'green',

@@ -41,7 +41,7 @@ function contents(section: Section): string {
     if (block.kind === 'numbers') return many(block.items.length, 'number', 'numbers')
     if (block.kind === 'figure') return 'drawing'
   }
-  return 'to read'
+  return ''
 }
 
 const COUNTED: Readonly<Record<State, readonly [one: string, more: string]>> = {

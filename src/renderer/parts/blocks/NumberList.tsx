@@ -13,7 +13,7 @@ export function NumberList({ items }: { readonly items: readonly NumberText[] })
               {item.value}
             </NumberButton>
             {(item.second !== null || item.uncertainty !== null) && (
-              <span className="second">{[item.second, item.uncertainty].filter((text) => text !== null).join(' · ')}</span>
+              <span className="second">{[item.uncertainty, item.second].filter((text) => text !== null).join(' · ')}</span>
             )}
           </dd>
         </div>

@@ -1,6 +1,6 @@
 import type { Block, DocumentCell, TableColumn } from '../../../shared/report/document.ts'
 import { exhaustive } from '../../../shared/result/result.ts'
-import { keyed } from '../keyed.ts'
+import { type Keyed, keyed } from '../keyed.ts'
 import { StateTag } from '../Mark.tsx'
 import { NumberButton } from '../NumberButton.tsx'
 import { Scroller } from '../Scroller.tsx'
@@ -8,7 +8,7 @@ import { Scroller } from '../Scroller.tsx'
 type TableBlock = Extract<Block, { kind: 'table' }>
 
 /** Width of a column, rem, below which a table scrolls sideways instead of breaking its words to pieces. */
-const NARROWEST = 6.5
+const NARROWEST = 5.5
 
 /** A table of the report, its columns as wide as their weights say; a narrow window scrolls it sideways. */
 export function Table({ block }: { readonly block: TableBlock }) {
@@ -23,19 +23,7 @@ export function Table({ block }: { readonly block: TableBlock }) {
             <col key={key} style={{ width: `${(100 * item.weight) / whole}%` }} />
           ))}
         </colgroup>
-        <thead>
-          <tr>
-            {columns.map(({ key, item }) =>
-              item.title === '' ? (
-                <td key={key} />
-              ) : (
-                <th key={key} scope="col" className={`align-${item.align}`}>
-                  {item.title}
-                </th>
-              ),
-            )}
-          </tr>
-        </thead>
+        {block.columns.some((column) => column.title !== '') && <Heads columns={columns} />}
         <tbody>
           {keyed(block.rows, nameOfRow).map(({ key, item: row }) => (
             <tr key={key}>
@@ -47,6 +35,24 @@ export function Table({ block }: { readonly block: TableBlock }) {
         </tbody>
       </table>
     </Scroller>
+  )
+}
+
+function Heads({ columns }: { readonly columns: readonly Keyed<TableColumn>[] }) {
+  return (
+    <thead>
+      <tr>
+        {columns.map(({ key, item }) =>
+          item.title === '' ? (
+            <td key={key} />
+          ) : (
+            <th key={key} scope="col" className={`align-${item.align}`}>
+              {item.title}
+            </th>
+          ),
+        )}
+      </tr>
+    </thead>
   )
 }
 

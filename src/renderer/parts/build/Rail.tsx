@@ -19,7 +19,7 @@ export function Rail(props: { readonly id: string; readonly sections: readonly S
                 <Mark state={state} />
                 <span className="rail-text">
                   <span className="rail-heading">{section.heading}</span>
-                  <span className="rail-note">{note}</span>
+                  {note !== '' && <span className="rail-note">{note}</span>}
                 </span>
               </Link>
             </li>

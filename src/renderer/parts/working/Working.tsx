@@ -1,5 +1,6 @@
 import type { WorkingText } from '../../../shared/report/document.ts'
 import { Scroller } from '../Scroller.tsx'
+import { Formula } from './Formula.tsx'
 import { useNumbers } from './WorkingProvider.tsx'
 
 /** A number written out as a hand calculation: formula, formula with the values in it, result, where each value is from. */
@@ -9,9 +10,15 @@ export function Working({ working }: { readonly working: WorkingText }) {
     <div className="working">
       <p className="working-title">{working.title}</p>
       <Scroller label={`Calculation: ${working.label}`} className="calculation">
-        <p className="equation">{working.equation}</p>
-        <p className="equation equation-values">{working.withValues}</p>
-        <p className="equation equation-result">{working.result}</p>
+        <p className="equation">
+          <Formula text={working.equation} />
+        </p>
+        <p className="equation">
+          <Formula text={working.withValues} />
+        </p>
+        <p className="equation equation-result">
+          <Formula text={working.result} />
+        </p>
       </Scroller>
       {working.inputs.length > 0 && (
         <Scroller label={`Values of ${working.label}`}>
@@ -29,7 +36,7 @@ export function Working({ working }: { readonly working: WorkingText }) {
               {working.inputs.map((input) => (
                 <tr key={input.symbol}>
                   <th scope="row" className="symbol">
-                    {input.symbol}
+                    <Formula text={input.symbol} />
                   </th>
                   <td>{input.meaning}</td>
                   <td className="value">{input.value}</td>
