@@ -39,7 +39,11 @@ export function checkBuild(value: unknown): Result<CheckedBuild> {
   if (typeof value !== 'object' || value === null || Array.isArray(value)) return fail(issue('file.not_an_object'))
   const raw = value as Record<string, unknown>
   const checked = buildFile.safeParse(value, { reportInput: true })
-  const issues = [...formatIssues(raw), ...(checked.success ? [] : checked.error.issues.flatMap(fromZod)), ...referenceIssues(raw)]
+  const issues = [
+    ...formatIssues(raw),
+    ...(checked.success ? [] : kindFirst(checked.error.issues).flatMap(fromZod)),
+    ...referenceIssues(raw),
+  ]
   // not spread into fail(): a hostile file has more faults than a call takes arguments
   if (issues.length > 0 || !checked.success) return { ok: false, issues }
   return ok({ file: value as BuildFile, build: checked.data })
@@ -96,6 +100,14 @@ function fromZod(found: z.core.$ZodIssue): Issue[] {
     default:
       return [issue('file.not_allowed', path, { found: short(found.input) })]
   }
+}
+
+/** An empty list where a text belongs is of the wrong kind, and not a text too short as well. */
+function kindFirst(issues: readonly z.core.$ZodIssue[]): readonly z.core.$ZodIssue[] {
+  return issues.filter((found, i) => {
+    const before = issues[i - 1]
+    return !(before?.code === 'invalid_type' && found.code.startsWith('too_') && String(before.path) === String(found.path))
+  })
 }
 
 /** A key that decides what the rest should be, such as a part's kind: zod's path names the key and its input is the whole. */

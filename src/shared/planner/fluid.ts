@@ -6,6 +6,8 @@ import type { RamContent } from './ram.ts'
 
 /** Oil lost while purging, where the build does not say: a quarter of what the system holds. Common practice, no published source. */
 const PURGE = ratio(0.25)
+/** What doubles may lose in adding bottles up. */
+const ROUNDING = 1e-12
 const VESSELS = ['pump', 'steering box', 'reservoir', 'cooler', 'filter'] as const
 
 /** What the hydraulics hold, part by part, what to buy with the purge allowance, and in how many bottles. */
@@ -17,7 +19,7 @@ export function planFluid(build: Build, rams: readonly RamContent[], ledger: Led
     const count = build.parts[i]?.quantity ?? 1
     const volume =
       one && count > 1
-        ? ledger.compute(`fluid.${id}`, fluidOfSeveral, {
+        ? ledger.compute(`fluid.several.${id}`, fluidOfSeveral, {
             n: fromOrigin('ratio', ratio(count), { kind: 'entered', path: ['parts', i, 'quantity'], typed: String(count) }),
             V_1: one,
           })
@@ -58,28 +60,27 @@ function hoseVolume(build: Build, i: number, ledger: Ledger): Known<'volume'> | 
   return ledger.compute(`hose.${hose.id}`, hoseContent, { d: bore, L: length })
 }
 
-/** Whole bottles, and whether as many stand in the parts list. */
+/** Whole bottles, and whether as much stands in the parts list, where one fluid may stand on several lines: some here, some to order. */
 function planBottles(build: Build, toBuy: Known<'volume'>, ledger: Ledger): void {
-  const i = build.parts.findIndex((p) => p.kind === 'fluid')
-  const fluid = build.parts[i]
-  if (fluid?.kind !== 'fluid') {
+  const fluids = build.parts.flatMap((part, i) => (part.kind === 'fluid' ? [{ part, i }] : []))
+  const [first] = fluids
+  if (!first) {
     ledger.add({ code: 'fluid.none', severity: 'look', about: ['parts'], numbers: ['fluid.to-buy'] })
     return
   }
-  const bottle = entered('volume', fluid.bottle, ['parts', i, 'bottle'])
-  if (!bottle) {
-    ledger.measure('bottle', ['parts', i, 'bottle'], { part: fluid.name })
-    return
-  }
-  const bottles = ledger.compute('fluid.bottles', fluidBottles, { V_b: toBuy, b: bottle })
-  const listed = fluid.quantity ?? 1
-  if (bottles && bottles.si > listed) {
-    ledger.add({
-      code: 'fluid.too_few_bottles',
-      severity: 'look',
-      about: ['parts', i, 'quantity'],
-      facts: { listed, wanted: bottles.si },
-      numbers: ['fluid.bottles'],
-    })
-  }
+  for (const { part, i } of fluids) if (!part.bottle) ledger.measure('bottle', ['parts', i, 'bottle'], { part: part.name })
+  const bottle = entered('volume', first.part.bottle, ['parts', first.i, 'bottle'])
+  const bottles = bottle && ledger.compute('fluid.bottles', fluidBottles, { V_b: toBuy, b: bottle })
+  if (!bottles) return
+  const listed = fluids.reduce((n, { part }) => n + (part.quantity ?? 1), 0)
+  const content = fluids.reduce((sum, { part }) => sum + (part.bottle?.si ?? 0) * (part.quantity ?? 1), 0)
+  // the same allowance for rounding as in whole bottles: full to the brim is enough
+  if (content * (1 + ROUNDING) >= toBuy.si) return
+  ledger.add({
+    code: 'fluid.too_few_bottles',
+    severity: 'look',
+    about: ['parts', first.i, 'quantity'],
+    facts: { listed, wanted: bottles.si },
+    numbers: ['fluid.bottles'],
+  })
 }

@@ -19,6 +19,8 @@ const MARKS = ['left', 'centre', 'right'] as const
 const OFF_CENTRE_SHARE = 0.05
 /** Readings of one mark further apart than this many divisions do not belong together. Chosen. */
 const SPREAD_IN_DIVISIONS = 4
+/** What doubles may lose in a difference of readings: a limit that is just met is met, wherever the datum lies. */
+const ROUNDING = 1 + 1e-9
 
 export interface SurveyResult {
   readonly total: Known<'length'>
@@ -132,7 +134,7 @@ function checkCare(survey: Survey, readings: Record<Mark, readonly Length[]>, le
   for (const mark of MARKS) {
     const values = readings[mark]
     const spread = Math.max(...values) - Math.min(...values)
-    if (spread > SPREAD_IN_DIVISIONS * survey.resolution.si) {
+    if (spread > SPREAD_IN_DIVISIONS * survey.resolution.si * ROUNDING) {
       ledger.add({
         code: 'survey.spread',
         severity: 'look',
@@ -148,7 +150,7 @@ function checkCare(survey: Survey, readings: Record<Mark, readonly Length[]>, le
 }
 
 function checkCentre(left: number, right: number, offCentre: number, ledger: Ledger): void {
-  if (Math.abs(offCentre) <= OFF_CENTRE_SHARE * Math.min(left, right)) return
+  if (Math.abs(offCentre) <= OFF_CENTRE_SHARE * Math.min(left, right) * ROUNDING) return
   ledger.add({
     code: 'survey.off_centre',
     severity: 'look',

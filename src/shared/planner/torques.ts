@@ -15,19 +15,21 @@ export function planTorques(build: Build, joints: readonly JointVerdict[], ledge
   )
   if (without.length > 0)
     ledger.add({ code: 'torque.none_for_joint', severity: 'noted', about: ['torqueSpecs'], facts: { joints: without } })
+  const records = Map.groupBy(build.torqueRecords ?? [], (r) => r.spec)
   return specs.map((spec, i) => {
     if (!spec.value && !spec.angle) ledger.measure('torque', ['torqueSpecs', i, 'value'], { spec: spec.what })
-    return line(spec, i, lastRecord(build.torqueRecords ?? [], spec.id), ledger)
+    return line(spec, i, lastRecord(records.get(spec.id) ?? []), ledger)
   })
 }
 
-/** The newest record of a spec that no later one corrects. */
-function lastRecord(records: readonly TorqueRecord[], spec: string): TorqueRecord | undefined {
-  const corrected = new Set(records.map((r) => r.corrects))
-  return records
-    .filter((r) => r.spec === spec && !corrected.has(r.id))
-    .sort((a, b) => (a.on < b.on ? -1 : a.on > b.on ? 1 : 0))
-    .at(-1)
+/**
+ * The newest record of a spec that no other one of it corrects. Where records correct each other in a circle none stands before
+ * the others, and the newest counts.
+ */
+function lastRecord(records: readonly TorqueRecord[]): TorqueRecord | undefined {
+  const corrected = new Set(records.flatMap((r) => (r.corrects === undefined || r.corrects === r.id ? [] : [r.corrects])))
+  const standing = records.filter((r) => !corrected.has(r.id))
+  return [...(standing.length > 0 ? standing : records)].sort((a, b) => (a.on < b.on ? -1 : a.on > b.on ? 1 : 0)).at(-1)
 }
 
 function line(spec: TorqueSpec, i: number, record: TorqueRecord | undefined, ledger: Ledger): TorqueLine {

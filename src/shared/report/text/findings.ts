@@ -1,5 +1,7 @@
+import { findFormula } from '../../formulas/index.ts'
 import type { Finding } from '../../planner/plan.ts'
 import type { Show } from '../units.ts'
+import { labelOf } from './labels.ts'
 import { MEASURES } from './measures.ts'
 import { verdictWords } from './verdicts.ts'
 
@@ -99,7 +101,7 @@ export function findingWords(finding: Finding, show: Show): FindingWords {
       }
     case 'survey.off_centre':
       return {
-        title: `Off centre: ${n('off centre')} more room to the ${facts.more}`,
+        title: `Off centre: the middle of the travel lies ${n('off centre')} to the ${facts.more}`,
         why: `${n('travel left')} to the left and ${n('travel right')} to the right. A ram set in the middle would run out on one side first.`,
         todo: 'Check first: hand wheel and box at centre, drag-link length, toe, stop bolts, a bent arm. Then measure again.',
       }
@@ -167,8 +169,8 @@ export function findingWords(finding: Finding, show: Show): FindingWords {
       return { title: 'The tasks wait for each other in a circle', why: 'None of them can be first.', todo: 'Take out one "after".' }
     case 'number.outside_range':
       return {
-        title: 'A formula does not hold for these values',
-        why: `${facts.symbol ?? ''} ${facts.says ?? ''} in ${facts.formula}: no number is given rather than a wrong one.`.trim(),
+        title: `Not computed: ${labelOf(String(facts.number))}`,
+        why: `${outsideRange(facts)} No number is given rather than a wrong one.`,
         todo: 'Check the values that were typed.',
       }
     case 'measure': {
@@ -178,6 +180,15 @@ export function findingWords(finding: Finding, show: Show): FindingWords {
     default:
       return { title: code, why: '', todo: '' }
   }
+}
+
+/** Why a formula gives nothing for the values at hand. */
+function outsideRange({ formula, symbol, says }: Finding['facts']): string {
+  if (typeof says === 'string') return `The formula asks that ${says}; with these values it is not so.`
+  const meaning = findFormula(String(formula))?.symbols[String(symbol)]?.meaning
+  return meaning === undefined
+    ? 'The formula has no answer for these values.'
+    : `The formula does not hold for this value of one of its symbols: ${meaning} (${symbol}).`
 }
 
 const reasons = (finding: Finding, show: Show): string => (finding.verdict ? verdictWords(finding.verdict, show).reasons.join('; ') : '')
