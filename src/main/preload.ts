@@ -32,5 +32,6 @@ contextBridge.exposeInMainWorld('steerwright', {
   'shelf.fromBuild': ask('shelf.fromBuild'),
   'shelf.importCsv': ask('shelf.importCsv'),
   'shelf.exportCsv': ask('shelf.exportCsv'),
+  'quantity.read': ask('quantity.read'),
   'files.save': ask('files.save'),
 } satisfies Procedures)

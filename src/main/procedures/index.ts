@@ -9,6 +9,7 @@ import type { Issue, Result } from '../../shared/result/result.ts'
 import { troubleOf, type WritableDatabase } from '../database/index.ts'
 import { DEMO_FILES } from './demo.ts'
 import { fileName } from './file-name.ts'
+import { readQuantity } from './read-quantity.ts'
 import { makeSummaries } from './summaries.ts'
 import { writeWhole } from './write-whole.ts'
 
@@ -120,6 +121,8 @@ export function makeProcedures({ database, clock, host, dataFolder, version, sav
     'shelf.fromBuild': unfinished,
     'shelf.importCsv': unfinished,
     'shelf.exportCsv': unfinished,
+
+    'quantity.read': readQuantity,
 
     'files.save': async ({ fileName: suggested, base64 }) => {
       if (saveDialog === undefined) return refused('save.browser', 'A browser saves files by itself; the program does not do it for it.')

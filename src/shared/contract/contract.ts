@@ -1,6 +1,7 @@
 import * as z from 'zod'
 import { BUILDS } from './builds.ts'
 import { FIT } from './fit.ts'
+import { QUANTITIES } from './quantities.ts'
 import { refusable, savedFile } from './shapes.ts'
 import { SHELF } from './shelf.ts'
 
@@ -29,6 +30,7 @@ export const CONTRACT = {
   },
   ...BUILDS,
   ...FIT,
+  ...QUANTITIES,
   ...SHELF,
   /** Electron only: asks where to save, and saves. In the browser the page downloads instead and never calls this. */
   'files.save': { input: savedFile, output: refusable(z.strictObject({ saved: z.boolean(), path: z.string().nullable() })) },
