@@ -69,6 +69,7 @@ describe('the main job without a mouse', () => {
     await tabTo(page, page.getByRole('button', { name: 'Export file' }))
     const file = await downloadOf(page, () => press('Enter'))
     expect(JSON.parse(file.bytes.toString('utf8'))).toEqual(DEMO_FILES.bought)
+    expect(await focused()).toBe('Export file')
 
     // back, a wrong file, then the corrected one
     await tabTo(page, page.getByRole('link', { name: 'All builds' }))
@@ -80,7 +81,8 @@ describe('the main job without a mouse', () => {
     await page.getByRole('dialog', { name: 'Not taken in' }).waitFor()
     await press('Escape')
     await page.getByRole('dialog').waitFor({ state: 'detached' })
-    await tabTo(page, importing)
+    // the focus is back where it was, so the mended file is one key away
+    await expect.poll(() => importing.evaluate((element) => element === window.document.activeElement)).toBe(true)
     await chooseFile(page, 'corrected.json', JSON.stringify(DEMO_FILES.corrected), () => press('Enter'))
     const question = page.getByRole('alertdialog')
     const heading = page.getByRole('heading', { level: 1, name: DEMO_FILES.corrected.build.name })
