@@ -4,6 +4,7 @@ export const HELP = `Steerwright plans, checks and records a steering upgrade on
   sheet FILE -o OUT.pdf [--paper a4|letter] [--units inch|metric]
                                                print the shop sheet
   fit "END" "END" [--json]                     does this end go on that one?
+  across "END" "END" [--shelf FILE] [--json]   what joins these two ends?
   formula [ID] [name=quantity ...] [--json]    list the formulas, show one, or evaluate it
   table [NAME] [--json]                        list the standards' tables, or print one with its sources
   schema                                       JSON Schema of the build file

@@ -1,3 +1,6 @@
+// first, before any schema is made
+import './one-run.ts'
+
 import { fail as failure, type Issue } from '../../shared/result/result.ts'
 import type { Exit } from './exit.ts'
 import { EXIT } from './exit.ts'
@@ -11,6 +14,7 @@ const COMMANDS: Readonly<Record<string, () => Promise<Command>>> = {
   plan: async () => (await import('./commands/plan.ts')).planCommand,
   sheet: async () => (await import('./commands/sheet.ts')).sheetCommand,
   fit: async () => (await import('./commands/fit.ts')).fitCommand,
+  across: async () => (await import('./commands/across.ts')).acrossCommand,
   formula: async () => (await import('./commands/formula.ts')).formulaCommand,
   table: async () => (await import('./commands/table.ts')).tableCommand,
   schema: async () => (await import('./commands/schema.ts')).schemaCommand,
