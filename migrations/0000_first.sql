@@ -290,6 +290,7 @@ CREATE TABLE `part_end` (
 	`name` text NOT NULL,
 	`connection` text NOT NULL,
 	`connection_kind` text NOT NULL,
+	`connection_family` text NOT NULL,
 	`left_open` integer,
 	`note` text,
 	PRIMARY KEY(`build_id`, `part`, `name`),
@@ -298,6 +299,7 @@ CREATE TABLE `part_end` (
 	CONSTRAINT "part_end_name" CHECK(length("name") BETWEEN 1 AND 64 AND "name" NOT GLOB '*[^a-z0-9-]*' AND "name" NOT GLOB '-*'),
 	CONSTRAINT "part_end_connection" CHECK(length("connection") BETWEEN 1 AND 160),
 	CONSTRAINT "part_end_connection_kind" CHECK("connection_kind" IN ('thread', 'port', 'taper', 'round', 'spline', 'tail', 'weld', 'unmeasured')),
+	CONSTRAINT "part_end_connection_family" CHECK("connection_family" IN ('unified', 'metric', 'npt', 'nptf', 'g', 'r', 'rc', 'rp', 'flare 37', 'o-ring boss', 'flare 45', 'inverted flare', 'face seal', 'iso 6149', 'iso 9974', 'iso 1179', 'cone 24 light', 'cone 24 heavy', 'bsp cone 60', 'banjo', 'tube o-ring', 'taper', 'round', 'spline', 'tail', 'weld', 'unmeasured')),
 	CONSTRAINT "part_end_left_open" CHECK("left_open" = 1),
 	CONSTRAINT "part_end_note" CHECK(length("note") BETWEEN 0 AND 4000)
 ) STRICT;

@@ -1,8 +1,9 @@
 import { type BuildFile, FORMAT, FORMAT_VERSION } from '../../shared/model/build.ts'
+import type { PartFile } from '../../shared/model/part.ts'
 import type { Row } from './field.ts'
 import type { Table } from './table.ts'
 import { TABLES } from './tables/index.ts'
-import type { CommonFile, PartFile } from './tables/part.ts'
+import type { CommonFile, PartTables } from './tables/part.ts'
 
 /** The rows of one build in one table, in the file's order. */
 export type RowsIn = (table: Pick<Table<never>, 'drizzle' | 'column' | 'columns'>) => readonly Row[]
@@ -11,28 +12,15 @@ export type RowsIn = (table: Pick<Table<never>, 'drizzle' | 'column' | 'columns'
 export function fileOf(rowsIn: RowsIn): BuildFile | undefined {
   const all = <T>(table: Table<T>): T[] => rowsIn(table).map(table.fromRow)
   const first = <T>(table: Table<T>): T | undefined => all(table)[0]
-  /** hands each row of a table to what it belongs to, which `column` names */
-  const handOut = <T, O>(table: Table<T>, column: string, owners: ReadonlyMap<string, O>, give: (owner: O, value: T) => void) => {
-    for (const row of rowsIn(table)) give(found(owners, row[column]), table.fromRow(row))
-  }
+  const handOut = <T, O>(table: Table<T>, column: string, owners: ReadonlyMap<unknown, O>, give: (owner: O, value: T) => void) =>
+    handOutRows(rowsIn, table, column, owners, give)
 
   const stored = first(TABLES.build)
   const vehicle = first(TABLES.vehicle)
   if (!stored || !vehicle) return undefined
   const { parts: _, joints, limits, torqueSpecs, torqueRecords, alignment, tasks, sessions, ...build } = stored
 
-  const parts = all(TABLES.part)
-  const partById = byId(parts)
-  handOut(TABLES.partEnd, 'part', partById, (part, end) => part.ends.push(end))
-  const own = <T extends object>(table: Table<T>) => handOut<T, CommonFile>(table, 'part', partById, Object.assign)
-  own(TABLES.plain)
-  own(TABLES.tube)
-  own(TABLES.ram)
-  own(TABLES.hose)
-  own(TABLES.pump)
-  own(TABLES.box)
-  own(TABLES.container)
-  own(TABLES.fluid)
+  const parts = partsOf(rowsIn, TABLES, 'id')
 
   joints.push(...all(TABLES.joint))
   handOut(TABLES.jointAid, 'joint', byId(joints), (joint, { aid }) => joint.with?.push(aid))
@@ -60,8 +48,7 @@ export function fileOf(rowsIn: RowsIn): BuildFile | undefined {
     build,
     vehicle,
     ...(axle && { axle }),
-    // the foreign key on (part, kind) is what makes each of them whole
-    parts: parts as PartFile[],
+    parts,
     joints,
     ...(survey && { survey }),
     ...(limits && { limits }),
@@ -73,10 +60,38 @@ export function fileOf(rowsIn: RowsIn): BuildFile | undefined {
   }
 }
 
+/** The parts of a build or of the shelf, put together from the tables that keep them. `key` is the column that the others name a part by. */
+export function partsOf(rowsIn: RowsIn, tables: PartTables, key: 'id' | 'number'): PartFile[] {
+  const parts = new Map<unknown, CommonFile>(rowsIn(tables.part).map((row) => [row[key], tables.part.fromRow(row)]))
+  handOutRows(rowsIn, tables.partEnd, 'part', parts, (part, end) => part.ends.push(end))
+  const own = <T extends object>(table: Table<T>) => handOutRows<T, CommonFile>(rowsIn, table, 'part', parts, Object.assign)
+  own(tables.plain)
+  own(tables.tube)
+  own(tables.ram)
+  own(tables.hose)
+  own(tables.pump)
+  own(tables.box)
+  own(tables.container)
+  own(tables.fluid)
+  // the foreign key on (part, kind) is what makes each of them whole
+  return [...parts.values()] as PartFile[]
+}
+
+/** Hands each row of a table to what it belongs to, which `column` names. */
+function handOutRows<T, O>(
+  rowsIn: RowsIn,
+  table: Table<T>,
+  column: string,
+  owners: ReadonlyMap<unknown, O>,
+  give: (owner: O, value: T) => void,
+): void {
+  for (const row of rowsIn(table)) give(found(owners, row[column]), table.fromRow(row))
+}
+
 const byId = <T extends { id: string }>(items: readonly T[]): ReadonlyMap<string, T> => new Map(items.map((item) => [item.id, item]))
 
-function found<O>(owners: ReadonlyMap<string, O>, id: unknown): O {
-  const owner = owners.get(String(id))
+function found<O>(owners: ReadonlyMap<unknown, O>, id: unknown): O {
+  const owner = owners.get(id)
   if (owner === undefined) throw new Error(`a row belongs to ${String(id)}, which is not there`)
   return owner
 }

@@ -3,10 +3,11 @@ import { asc, desc, eq, sql } from 'drizzle-orm'
 import { drizzle } from 'drizzle-orm/better-sqlite3'
 import type { SQLiteTable } from 'drizzle-orm/sqlite-core'
 import type { BuildFile } from '../../shared/model/build.ts'
-import { fail, issue, ok, type Result } from '../../shared/result/result.ts'
+import { fail, type Issue, issue, ok, type Result } from '../../shared/result/result.ts'
 import { fileOf, type RowsIn } from './assemble.ts'
 import type { Row } from './field.ts'
 import { rowsOf } from './rows.ts'
+import { type ReadableShelf, shelfOn, type WritableShelf } from './shelf/shelf.ts'
 import { TABLES } from './tables/index.ts'
 import { guarded } from './trouble.ts'
 
@@ -25,8 +26,18 @@ export interface StoredBuild {
 export interface ReadableDatabase {
   /** all builds, the one that was changed last first */
   listBuilds(): readonly StoredBuild[]
+  /** one of them; undefined where there is none of this id */
+  findBuild(id: string): StoredBuild | undefined
   /** the file that was saved, key by key and to the letter; undefined where there is none of this id */
   loadBuild(id: string): BuildFile | undefined
+  readonly shelf: ReadableShelf
+}
+
+/** The state of a build that a change was made from. */
+export interface BasedOn {
+  readonly revision: number
+  /** also that it was changed last at this time */
+  readonly changedAt?: string | undefined
 }
 
 export interface SaveHow {
@@ -34,17 +45,23 @@ export interface SaveHow {
   readonly replace: boolean
   /** the time of the change, ISO 8601 in UTC ("2026-03-01T09:30:00.000Z") */
   readonly changedAt: string
+  /** only over a build that is in this state still */
+  readonly basedOn?: BasedOn
 }
 
 export interface WritableDatabase extends ReadableDatabase {
   /**
    * Stores a checked file: all of it, or nothing.
    *
-   * @returns whether it took the place of another; issues `build.exists` (facts id), `database.full`, `.read_only`,
+   * @returns whether it took the place of another; issues `build.exists` (facts id), `build.changed_meanwhile` and
+   *   `build.unknown` where it is based on a state that is not there any more, `database.full`, `.read_only`,
    *   `.locked`, `.disk_failed`, `.damaged`, and those of `rowsOf`. A file that was not checked may break a CHECK or a
    *   foreign key, which throws.
    */
   saveBuild(file: BuildFile, how: SaveHow): Result<{ readonly replaced: boolean }>
+  /** takes a build out and hands it over; issues as with {@link saveBuild} */
+  removeBuild(id: string, basedOn: BasedOn): Result<BuildFile>
+  readonly shelf: WritableShelf
 }
 
 export interface Database extends WritableDatabase {
@@ -81,33 +98,67 @@ export function databaseOn(sqlite: Sqlite): Database {
       .where(eq(build.column('id'), id))
       .get() !== undefined
 
+  const stored = () =>
+    db
+      .select({
+        id: build.column('id'),
+        name: build.column('name'),
+        vehicle: vehicle.column('name'),
+        revision: build.column('revision'),
+        changedAt: build.column('changed_at'),
+      })
+      .from(build.drizzle)
+      .innerJoin(vehicle.drizzle, eq(vehicle.column('build_id'), build.column('id')))
+  const findBuild = (id: string) =>
+    stored()
+      .where(eq(build.column('id'), id))
+      .get() as StoredBuild | undefined
+  const loadBuild = (id: string) =>
+    fileOf((table) => {
+      const select = remembered(selects, table.drizzle, () => prepareSelect(table))
+      return select.all({ build: id }) as Row[]
+    })
+  /** why a change that was made from `basedOn` may not be carried out */
+  const overtaken = (id: string, basedOn: BasedOn): Issue | undefined => {
+    const now = findBuild(id)
+    if (!now) return issue('build.unknown', [], { id })
+    const same = now.revision === basedOn.revision && (basedOn.changedAt === undefined || basedOn.changedAt === now.changedAt)
+    return same ? undefined : issue('build.changed_meanwhile', [], { id, revision: now.revision, basedOn: basedOn.revision })
+  }
+
   return {
     path: sqlite.name,
+    shelf: shelfOn(sqlite),
 
     listBuilds: () =>
-      db
-        .select({
-          id: build.column('id'),
-          name: build.column('name'),
-          vehicle: vehicle.column('name'),
-          revision: build.column('revision'),
-          changedAt: build.column('changed_at'),
-        })
-        .from(build.drizzle)
-        .innerJoin(vehicle.drizzle, eq(vehicle.column('build_id'), build.column('id')))
+      stored()
         .orderBy(desc(build.column('changed_at')), asc(build.column('id')))
         .all() as StoredBuild[],
 
-    loadBuild: (id) =>
-      // one transaction, so that no other writer comes between two of its tables
-      db.transaction(() =>
-        fileOf((table) => {
-          const select = remembered(selects, table.drizzle, () => prepareSelect(table))
-          return select.all({ build: id }) as Row[]
-        }),
+    findBuild,
+
+    // one transaction, so that no other writer comes between two of its tables
+    loadBuild: (id) => db.transaction(() => loadBuild(id)),
+
+    removeBuild: (id, basedOn) =>
+      guarded(
+        () =>
+          db.transaction(
+            (): Result<BuildFile> => {
+              const trouble = overtaken(id, basedOn)
+              const file = loadBuild(id)
+              if (trouble || !file) return fail(trouble ?? issue('build.unknown', [], { id }))
+              db.delete(build.drizzle)
+                .where(eq(build.column('id'), id))
+                .run()
+              return ok(file)
+            },
+            { behavior: 'immediate' },
+          ),
+        { path: sqlite.name },
       ),
 
-    saveBuild: (file, { replace, changedAt }) => {
+    saveBuild: (file, { replace, changedAt, basedOn }) => {
       const rows = rowsOf(file, changedAt)
       if (!rows.ok) return rows
       const { id } = file.build
@@ -115,6 +166,8 @@ export function databaseOn(sqlite: Sqlite): Database {
         () =>
           db.transaction(
             (): Result<{ replaced: boolean }> => {
+              const trouble = basedOn && overtaken(id, basedOn)
+              if (trouble) return fail(trouble)
               const replaced = has(id)
               if (replaced && !replace) return fail(issue('build.exists', ['build', 'id'], { id }))
               if (replaced)

@@ -1,9 +1,10 @@
-import { parseEnd } from '../../shared/model/end/parse.ts'
+import { END_FAMILIES, familyOf } from '../../shared/model/end/family.ts'
 import type { EndKind } from '../../shared/model/end/types.ts'
 import type { QuantityRange } from '../../shared/model/fields.ts'
 import type { Dimension } from '../../shared/quantities/dimension.ts'
 import { parseQuantity } from '../../shared/quantities/parse.ts'
 import { type Issue, issue } from '../../shared/result/result.ts'
+import { readEnd } from './read-end.ts'
 
 /*
  * What one key of the exchange file is in the database: its columns, what they must satisfy, and the way there and back.
@@ -144,20 +145,23 @@ const END_KINDS = Object.keys({
   unmeasured: 1,
 } satisfies Record<EndKind, 1>)
 
-/** An end as the trade writes it, with the kind that was understood beside it. */
+/** An end as the trade writes it, with the kind and the family that were understood beside it. */
 export const connection: FieldAt<string> = (name) => {
   const kind = `${name}_kind`
+  const family = `${name}_family`
   return {
     columns: [
       { name, type: 'text', required: true },
       { name: kind, type: 'text', required: true },
+      { name: family, type: 'text', required: true },
     ],
     checks: [
       { about: name, sql: `length("${name}") BETWEEN 1 AND 160` },
       { about: kind, sql: oneOf(`"${kind}"`, END_KINDS) },
+      { about: family, sql: oneOf(`"${family}"`, END_FAMILIES) },
     ],
     write: (value, cells, refuse) => {
-      const read = parseEnd(value)
+      const read = readEnd(value)
       if (!read.ok) {
         for (const i of read.issues) refuse(i)
         return
@@ -165,6 +169,7 @@ export const connection: FieldAt<string> = (name) => {
       if (unkept(value)) refuse(issue('database.text_not_kept'))
       cells[name] = value
       cells[kind] = read.value.kind
+      cells[family] = familyOf(read.value)
     },
     read: (row) => row[name] as string,
   }

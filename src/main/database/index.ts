@@ -1,3 +1,5 @@
-export type { Database, ReadableDatabase, SaveHow, StoredBuild, WritableDatabase } from './database.ts'
+export type { BasedOn, Database, ReadableDatabase, SaveHow, StoredBuild, WritableDatabase } from './database.ts'
 export { BACKUP_FOLDER, FILE_NAME, type OpenOptions, openDatabase } from './open.ts'
+export type { FoundPart, ShelfQuery } from './shelf/search.ts'
+export type { ReadableShelf, WritableShelf } from './shelf/shelf.ts'
 export { troubleOf } from './trouble.ts'

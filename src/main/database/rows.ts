@@ -1,17 +1,19 @@
 import type { SQLiteTable } from 'drizzle-orm/sqlite-core'
 import type { BuildFile } from '../../shared/model/build.ts'
+import type { PartFile } from '../../shared/model/part.ts'
 import { exhaustive, fail, type Issue, ok, type Result } from '../../shared/result/result.ts'
 import type { Row } from './field.ts'
 import type { Table } from './table.ts'
 import { TABLES } from './tables/index.ts'
-import type { PartFile } from './tables/part.ts'
+import type { PartTables } from './tables/part.ts'
 
 export interface TableRow {
   readonly table: SQLiteTable
   readonly row: Row
 }
 
-type Path = readonly (string | number)[]
+export type Path = readonly (string | number)[]
+export type Put = <T>(table: Table<T>, value: T, keys: Row, path: Path) => void
 
 /**
  * A file as rows, each after those it points at.
@@ -22,7 +24,7 @@ type Path = readonly (string | number)[]
 export function rowsOf(file: BuildFile, changedAt: string): Result<readonly TableRow[]> {
   const rows: TableRow[] = []
   const issues: Issue[] = []
-  const put = <T>(table: Table<T>, value: T, keys: Row, path: Path) => {
+  const put: Put = (table, value, keys, path) => {
     const row = table.toRow(value, keys, (i) => issues.push({ ...i, path: [...path, ...i.path] }))
     rows.push({ table: table.drizzle, row })
   }
@@ -38,7 +40,7 @@ export function rowsOf(file: BuildFile, changedAt: string): Result<readonly Tabl
 
   lines(TABLES.part, file.parts, { build_id }, ['parts'])
   for (const [i, part] of file.parts.entries()) {
-    putOwn(put, part, { build_id, part: part.id, kind: part.kind }, ['parts', i])
+    putOwn(TABLES, put, part, { build_id, part: part.id, kind: part.kind }, ['parts', i])
     lines(TABLES.partEnd, part.ends, { build_id, part: part.id }, ['parts', i, 'ends'])
   }
   lines(TABLES.joint, file.joints, { build_id }, ['joints'])
@@ -72,25 +74,25 @@ export function rowsOf(file: BuildFile, changedAt: string): Result<readonly Tabl
   return issues.length > 0 ? fail(...issues) : ok(rows)
 }
 
-/** The row of what only this kind of part has. */
-function putOwn(put: <T>(table: Table<T>, value: T, keys: Row, path: Path) => void, part: PartFile, keys: Row, path: Path) {
+/** Puts the row of what only this kind of part has into its table among those that keep parts. */
+export function putOwn(tables: PartTables, put: Put, part: PartFile, keys: Row, path: Path) {
   switch (part.kind) {
     case 'tube':
-      return put(TABLES.tube, part, keys, path)
+      return put(tables.tube, part, keys, path)
     case 'ram':
-      return put(TABLES.ram, part, keys, path)
+      return put(tables.ram, part, keys, path)
     case 'hose':
-      return put(TABLES.hose, part, keys, path)
+      return put(tables.hose, part, keys, path)
     case 'pump':
-      return put(TABLES.pump, part, keys, path)
+      return put(tables.pump, part, keys, path)
     case 'steering box':
-      return put(TABLES.box, part, keys, path)
+      return put(tables.box, part, keys, path)
     case 'reservoir':
     case 'cooler':
     case 'filter':
-      return put(TABLES.container, part, keys, path)
+      return put(tables.container, part, keys, path)
     case 'fluid':
-      return put(TABLES.fluid, part, keys, path)
+      return put(tables.fluid, part, keys, path)
     case 'knuckle':
     case 'steering arm':
     case 'pitman arm':
@@ -103,7 +105,7 @@ function putOwn(put: <T>(table: Table<T>, value: T, keys: Row, path: Path) => vo
     case 'damper':
     case 'axle housing':
     case 'other':
-      return put(TABLES.plain, part, keys, path)
+      return put(tables.plain, part, keys, path)
     default:
       return exhaustive(part, 'kind of part')
   }

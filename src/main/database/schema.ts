@@ -1,4 +1,4 @@
-import { TABLES } from './tables/index.ts'
+import { SHELF_TABLES, TABLES } from './tables/index.ts'
 
 /*
  * The tables once more, one export each: the form in which drizzle-kit looks for them. `.config/drizzle.config.ts` says how
@@ -31,3 +31,13 @@ export const task = TABLES.task.drizzle
 export const taskAfter = TABLES.taskAfter.drizzle
 export const taskNeed = TABLES.taskNeed.drizzle
 export const session = TABLES.session.drizzle
+export const shelfPart = SHELF_TABLES.part.drizzle
+export const shelfPartEnd = SHELF_TABLES.partEnd.drizzle
+export const shelfPlain = SHELF_TABLES.plain.drizzle
+export const shelfTube = SHELF_TABLES.tube.drizzle
+export const shelfRam = SHELF_TABLES.ram.drizzle
+export const shelfHose = SHELF_TABLES.hose.drizzle
+export const shelfPump = SHELF_TABLES.pump.drizzle
+export const shelfBox = SHELF_TABLES.box.drizzle
+export const shelfContainer = SHELF_TABLES.container.drizzle
+export const shelfFluid = SHELF_TABLES.fluid.drizzle

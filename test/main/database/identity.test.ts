@@ -1,3 +1,4 @@
+import { getTableName } from 'drizzle-orm'
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { rowsOf } from '../../../src/main/database/rows.ts'
@@ -104,12 +105,9 @@ describe('several builds', () => {
         expect(db.loadBuild('two')).toStrictEqual(other)
         expect(db.loadBuild('one')).toStrictEqual(second)
         const wanted = must(rowsOf(other, NOW)).length + must(rowsOf(second, NOW)).length
-        const names = sqlite
-          .prepare<[], { name: string }>(`SELECT name FROM sqlite_schema WHERE type = 'table' AND name NOT LIKE '\\_%' ESCAPE '\\'`)
-          .all()
-        const count = names
-          .filter((t) => !t.name.startsWith('sqlite_'))
-          .reduce((n, t) => n + (sqlite.prepare(`SELECT count(*) FROM "${t.name}"`).pluck().get() as number), 0)
+        const count = Object.values(TABLES)
+          .map((t) => getTableName(t.drizzle))
+          .reduce((n, name) => n + (sqlite.prepare(`SELECT count(*) FROM "${name}"`).pluck().get() as number), 0)
         expect(count).toBe(wanted)
       }),
       { numRuns: 25 },

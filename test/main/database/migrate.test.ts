@@ -56,11 +56,11 @@ describe('a migration', () => {
     expect(db.loadBuild('larch')).toStrictEqual(fullBuild())
     expect(raw(db.path).prepare('SELECT id FROM tool').pluck().all()).toEqual(['tape'])
 
-    expect(readdirSync(join(where, 'backups'))).toEqual(['steerwright-1-2026-03-01T09-30-00-000Z.sqlite'])
-    const copy = raw(join(where, 'backups', 'steerwright-1-2026-03-01T09-30-00-000Z.sqlite'), { readonly: true })
+    expect(readdirSync(join(where, 'backups'))).toEqual(['steerwright-2-2026-03-01T09-30-00-000Z.sqlite'])
+    const copy = raw(join(where, 'backups', 'steerwright-2-2026-03-01T09-30-00-000Z.sqlite'), { readonly: true })
     expect(copy.pragma('integrity_check', { simple: true })).toBe('ok')
     expect(copy.pragma('foreign_key_check')).toEqual([])
-    expect(copy.pragma('user_version', { simple: true })).toBe(1)
+    expect(copy.pragma('user_version', { simple: true })).toBe(2)
     expect(copy.prepare('SELECT id FROM build').pluck().all()).toEqual(['larch'])
   })
 
@@ -69,7 +69,7 @@ describe('a migration', () => {
     must(open(where, { migrationsFolder: longer(ADD) })).close()
     expect(codes(open(where))).toEqual(['database.newer'])
     const again = folder()
-    cpSync(join(where, 'backups', 'steerwright-1-2026-03-01T09-30-00-000Z.sqlite'), fileIn(again))
+    cpSync(join(where, 'backups', 'steerwright-2-2026-03-01T09-30-00-000Z.sqlite'), fileIn(again))
     expect(opened(again).loadBuild('larch')).toStrictEqual(fullBuild())
   })
 
@@ -124,8 +124,8 @@ describe('a migration', () => {
     const where = stocked()
     const known = readMigrations(longer(ADD))
     const [one, two] = [raw(fileIn(where)), raw(fileIn(where))]
-    expect(migrate(one, known)).toEqual({ ok: true, value: { version: 2 } })
-    expect(migrate(two, known)).toEqual({ ok: true, value: { version: 2 } })
+    expect(migrate(one, known)).toEqual({ ok: true, value: { version: 3 } })
+    expect(migrate(two, known)).toEqual({ ok: true, value: { version: 3 } })
   })
 
   it('has the same hash whatever the line ends of a checkout', () => {

@@ -4,7 +4,7 @@ import type Sqlite from 'better-sqlite3'
 import { getTableName } from 'drizzle-orm'
 import { describe, expect, it } from 'vitest'
 import * as schema from '../../../src/main/database/schema.ts'
-import { TABLES } from '../../../src/main/database/tables/index.ts'
+import { SHELF_TABLES, TABLES } from '../../../src/main/database/tables/index.ts'
 import type { BuildFile } from '../../../src/shared/model/build.ts'
 import { checkBuild } from '../../../src/shared/model/exchange.ts'
 import { fullBuild } from './full-build.ts'
@@ -12,10 +12,14 @@ import { MIGRATIONS, must, NOW, opened, raw } from './stage.ts'
 
 const SNAPSHOT = join(MIGRATIONS, 'schema.snapshot.json')
 
-/** A database that holds the build in which every key is there, and a plain connection to it that keeps to foreign keys. */
+const ALL = [...Object.values(TABLES), ...Object.values(SHELF_TABLES)]
+const onShelf = (table: string) => table.startsWith('shelf_')
+
+/** A database that holds the build in which every key is there, its parts on the shelf too, and a plain connection to it that keeps to foreign keys. */
 function stocked(): Sqlite.Database {
   const db = opened()
   must(db.saveBuild(fullBuild(), { replace: false, changedAt: NOW }))
+  must(db.shelf.save(fullBuild().parts, { replace: false, changedAt: NOW }))
   const sqlite = raw(db.path)
   sqlite.pragma('foreign_keys = ON')
   return sqlite
@@ -62,7 +66,7 @@ describe('the schema', () => {
 
   it('has the tables and columns of the code, and the code those of drizzle-kit', () => {
     const sqlite = raw(opened().path)
-    const inCode = Object.values(TABLES).map((t) => [getTableName(t.drizzle), [...t.columns].sort()] as const)
+    const inCode = ALL.map((t) => [getTableName(t.drizzle), [...t.columns].sort()] as const)
     const inFile = ours(sqlite).map(
       (t) =>
         [
@@ -74,20 +78,42 @@ describe('the schema', () => {
         ] as const,
     )
     expect(Object.fromEntries(inFile)).toEqual(Object.fromEntries(inCode))
-    expect(new Set(Object.values(schema))).toEqual(new Set(Object.values(TABLES).map((t) => t.drizzle)))
+    expect(new Set(Object.values(schema))).toEqual(new Set(ALL.map((t) => t.drizzle)))
   })
 
   it('is made of STRICT tables only', () => {
     const tables = tablesOf(raw(opened().path))
-    expect(tables.length).toBeGreaterThanOrEqual(26)
+    expect(tables.length).toBeGreaterThanOrEqual(37)
     expect(tables.filter((t) => !t.strict)).toEqual([])
   })
 
   it('lets every build but a missing one be pointed at by all of its tables', () => {
     const sqlite = raw(opened().path)
-    for (const { name } of ours(sqlite).filter((t) => t.name !== 'build')) {
+    for (const { name } of ours(sqlite).filter((t) => t.name !== 'build' && !onShelf(t.name))) {
       const keys = sqlite.pragma(`foreign_key_list(${name})`) as { from: string; on_delete: string }[]
       expect({ name, owned: keys.some((k) => k.from === 'build_id' && k.on_delete === 'CASCADE') }).toEqual({ name, owned: true })
+    }
+  })
+
+  it('keeps a part on the shelf by the same fields and the same rules as in a build', () => {
+    const sqlite = raw(opened().path)
+    // what tells a part of the shelf from one of a build: by what it is known, and when it was put there
+    const keys = ['build_id', 'part', 'position', 'number', 'changed_at']
+    const rules = (table: string) => {
+      const sql = sqlite.prepare('SELECT sql FROM sqlite_schema WHERE name = ?').pluck().get(table) as string
+      return sql
+        .split('\n')
+        .map((line) => line.trim().replaceAll('shelf_', '').replace(/,$/, ''))
+        .filter(
+          (line) =>
+            !/^(CREATE|FOREIGN KEY|PRIMARY KEY|\))/.test(line) && !keys.some((k) => line.includes(`\`${k}\``) || line.includes(`"${k}"`)),
+        )
+    }
+    const tables = Object.values(SHELF_TABLES).map((t) => getTableName(t.drizzle))
+    expect(tables).toHaveLength(10)
+    for (const table of tables) {
+      expect(rules(table).length).toBeGreaterThan(1)
+      expect(rules(table)).toEqual(rules(table.replace('shelf_', '')))
     }
   })
 })
@@ -108,6 +134,8 @@ describe('foreign keys', () => {
     ['part a task needs', 'UPDATE task_need SET part = ?'],
     ['survey of a reading', 'UPDATE reading SET build_id = ?'],
     ['survey of what was made sure', 'UPDATE survey_made_sure SET build_id = ?'],
+    ['part of an end on the shelf', `UPDATE shelf_part_end SET part = length(?) + 1000 WHERE name = 'thread'`],
+    ['part of a ram on the shelf', 'UPDATE shelf_part_ram SET part = length(?) + 1000'],
   ] as const
 
   it.each(cases)('hold: %s', (_what, update) => {
@@ -140,7 +168,7 @@ describe('CHECKs', () => {
     const nonsense: Record<string, readonly unknown[]> = { TEXT: ['Ä'.repeat(5000)], INTEGER: [-1, 0.5, 'one'], REAL: [1e99, -1e99, 'one'] }
     const slipped = columnsOf(sqlite).flatMap((c) =>
       (nonsense[c.type] ?? ['no such type'])
-        .filter((value) => !tryUpdate(sqlite, c, value).startsWith('SQLITE_CONSTRAINT'))
+        .filter((value) => !/^SQLITE_(CONSTRAINT|MISMATCH)/.test(tryUpdate(sqlite, c, value)))
         .map((value) => ({ ...c, value })),
     )
     expect(slipped).toEqual([])
@@ -181,7 +209,7 @@ describe('CHECKs', () => {
     const sqlite = stocked()
     const places = quantityPlaces(sqlite, fullBuild())
     // one for every column that holds a value in SI
-    expect(new Set(places.map((p) => p.check)).size).toBe(columnsOf(sqlite).filter((c) => c.type === 'REAL').length)
+    expect(new Set(places.map((p) => p.check)).size).toBe(columnsOf(sqlite).filter((c) => c.type === 'REAL' && !onShelf(c.table)).length)
     expect(new Set(places.map((p) => p.path.join('/'))).size).toBe(places.length)
     for (const { check, path, unit, bounds } of places) {
       for (const { at, included, outwards } of bounds) {
@@ -198,7 +226,8 @@ type Path = readonly (string | number)[]
 /** Where in a file each column in SI comes from, and the bounds its CHECK sets. */
 function quantityPlaces(sqlite: Sqlite.Database, file: BuildFile) {
   const stored = columnsOf(sqlite)
-    .filter((c) => c.type === 'REAL')
+    // the shelf has the rules of the build's tables word for word, which a test above sees to
+    .filter((c) => c.type === 'REAL' && !onShelf(c.table))
     .map((c) => {
       const create = sqlite.prepare('SELECT sql FROM sqlite_schema WHERE name = ?').pluck().get(c.table) as string
       const rule = new RegExp(`CHECK\\(("${c.name}" [<>][^)]*)\\)`).exec(create)?.[1] ?? ''

@@ -1,5 +1,6 @@
 import type { BuildFile } from '../../../shared/model/build.ts'
 import {
+  type Check,
   choice,
   currency,
   day,
@@ -43,15 +44,16 @@ const lists: FieldsOf<FileLists> = {
   sessions: optionalList(),
 }
 
+/** When a row was changed last, ISO 8601 in UTC. */
+export const changedAt: Check = {
+  about: 'changed_at',
+  sql: `"changed_at" GLOB '[0-9][0-9][0-9][0-9]-[0-1][0-9]-[0-3][0-9]T*Z' AND datetime("changed_at") IS NOT NULL`,
+}
+
 export const build: Table<HeaderFile & FileLists> = table<HeaderFile & FileLists>('build', {
   keys: [{ name: 'changed_at', type: 'text', required: true }],
   primary: ['id'],
-  checks: [
-    {
-      about: 'changed_at',
-      sql: `"changed_at" GLOB '[0-9][0-9][0-9][0-9]-[0-1][0-9]-[0-3][0-9]T*Z' AND datetime("changed_at") IS NOT NULL`,
-    },
-  ],
+  checks: [changedAt],
   fields: { ...header, ...lists },
 })
 

@@ -1,25 +1,18 @@
 import { axle, build, vehicle } from './build.ts'
+import { BUILD_PARTS } from './build-part.ts'
 import { joint, jointAid } from './joint.ts'
-import { box, container, fluid, hose, part, partEnd, plain, pump, ram, tube } from './part.ts'
 import { alignmentReading, torqueRecord, torqueSpec, torqueSpecJoint } from './records.ts'
 import { session, task, taskAfter, taskNeed } from './schedule.ts'
 import { reading, survey, surveyMadeSure, travelLimit } from './survey.ts'
 
-/** Every table, each after those it points at. */
+export { SHELF_TABLES } from './shelf.ts'
+
+/** Every table of builds, each after those it points at. */
 export const TABLES = {
   build,
   vehicle,
   axle,
-  part,
-  partEnd,
-  plain,
-  tube,
-  ram,
-  hose,
-  pump,
-  box,
-  container,
-  fluid,
+  ...BUILD_PARTS,
   joint,
   jointAid,
   survey,

@@ -2,14 +2,14 @@ import type { BuildFile } from '../../../shared/model/build.ts'
 import type { JointAid } from '../../../shared/model/joint.ts'
 import { as, choice, endRef, id, name, note, optional, optionalList } from '../field.ts'
 import { table } from '../table.ts'
+import { BUILD_PARTS } from './build-part.ts'
 import { listed, within } from './keys.ts'
-import { partEnd } from './part.ts'
 
 export type JointFile = BuildFile['joints'][number]
 
 const toEnd = (which: 'a' | 'b') => ({
   columns: ['build_id', `${which}_part`, `${which}_end`],
-  table: () => partEnd,
+  table: () => BUILD_PARTS.partEnd,
   to: ['build_id', 'part', 'name'],
 })
 

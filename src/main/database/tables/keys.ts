@@ -34,4 +34,4 @@ export const withinSingle = (table: () => Pick<Table<never>, 'column'>) => ({
   checks: [position],
 })
 
-export { column }
+export { column, position }

@@ -1,8 +1,8 @@
 import type { BuildFile } from '../../../shared/model/build.ts'
 import { as, day, id, list, mark, name, nested, note, optional, optionalList, quantity, whole } from '../field.ts'
 import { table } from '../table.ts'
+import { BUILD_PARTS } from './build-part.ts'
 import { listed, within } from './keys.ts'
-import { part } from './part.ts'
 
 export type TaskFile = NonNullable<BuildFile['tasks']>[number]
 export type SessionFile = NonNullable<BuildFile['sessions']>[number]
@@ -38,7 +38,7 @@ export const taskAfter = table<{ before: string }>('task_after', {
 /** A part that must be here for a task. */
 export const taskNeed = table<{ part: string }>('task_need', {
   ...ofTask,
-  references: [...ofTask.references, { columns: ['build_id', 'part'], table: () => part, to: ['build_id', 'id'] }],
+  references: [...ofTask.references, { columns: ['build_id', 'part'], table: () => BUILD_PARTS.part, to: ['build_id', 'id'] }],
   fields: { part: id },
 })
 

@@ -168,6 +168,14 @@ function sentenceFor({ code, path, facts: f }: Issue): string {
       return `"${f.file}" was not written: ${f.says}.`
     case 'build.exists':
       return `A build with the id "${f.id}" is there already.`
+    case 'build.unknown':
+      return `There is no build "${f.id}" in the database any more.`
+    case 'build.changed_meanwhile':
+      return `The build "${f.id}" was changed meanwhile, in another window perhaps: this change was made from revision ${f.basedOn}, and the stored one is ${f.revision === f.basedOn ? 'another of the same number' : `revision ${f.revision}`}. Nothing was overwritten.`
+    case 'shelf.exists':
+      return `A part with the id "${f.id}" is on the shelf already.`
+    case 'shelf.unknown':
+      return `There is no part "${f.id}" on the shelf any more.`
     case 'build.not_there':
       return `There is no build with the id "${f.id}".`
     case 'database.newer':
