@@ -31,8 +31,8 @@ describe('the main job without a mouse', () => {
     await page.getByRole('heading', { level: 1, name: DEMO_FILES.bought.build.name }).waitFor()
 
     // a section opened from the rail takes the focus to its heading
-    const { document } = given(await program.procedures['builds.open']({ id: DEMO_FILES.bought.build.id }))
-    const stops = document.sections.find((section) => section.id === 'stops')?.heading ?? ''
+    const report = given(await program.procedures['builds.open']({ id: DEMO_FILES.bought.build.id }))
+    const stops = report.document.sections.find((section) => section.id === 'stops')?.heading ?? ''
     await tabTo(page, page.getByRole('navigation', { name: 'Sections' }).getByRole('link', { name: stops }))
     await press('Enter')
     await page.getByRole('heading', { level: 2, name: stops, exact: true }).waitFor()
@@ -44,10 +44,10 @@ describe('the main job without a mouse', () => {
     await press('Enter')
     await page.getByRole('dialog').waitFor()
     await press('Tab')
-    expect(await page.evaluate(() => window.document.activeElement?.closest('[role="dialog"]') !== null)).toBe(true)
+    expect(await page.evaluate(() => document.activeElement?.closest('[role="dialog"]') !== null)).toBe(true)
     await press('Escape')
     await page.getByRole('dialog').waitFor({ state: 'detached' })
-    await expect.poll(() => number.evaluate((element) => element === window.document.activeElement)).toBe(true)
+    await expect.poll(() => number.evaluate((element) => element === document.activeElement)).toBe(true)
 
     // units at a keystroke
     const units = () => textOf(page.getByRole('radio', { checked: true }))
@@ -60,7 +60,7 @@ describe('the main job without a mouse', () => {
     // the sheet: Ctrl+P opens the choice of paper, arrows and Enter choose
     await press('Control+p')
     await page.getByRole('menu').waitFor()
-    await expect.poll(() => page.evaluate(() => window.document.activeElement?.getAttribute('role'))).toMatch(/^menu(item)?$/)
+    await expect.poll(() => page.evaluate(() => document.activeElement?.getAttribute('role'))).toMatch(/^menu(item)?$/)
     await press('End')
     const sheet = await downloadOf(page, () => press('Enter'))
     expect(sheet.bytes.subarray(0, 5).toString('latin1')).toBe('%PDF-')
@@ -82,7 +82,7 @@ describe('the main job without a mouse', () => {
     await press('Escape')
     await page.getByRole('dialog').waitFor({ state: 'detached' })
     // the focus is back where it was, so the mended file is one key away
-    await expect.poll(() => importing.evaluate((element) => element === window.document.activeElement)).toBe(true)
+    await expect.poll(() => importing.evaluate((element) => element === document.activeElement)).toBe(true)
     await chooseFile(page, 'corrected.json', JSON.stringify(DEMO_FILES.corrected), () => press('Enter'))
     const question = page.getByRole('alertdialog')
     const heading = page.getByRole('heading', { level: 1, name: DEMO_FILES.corrected.build.name })

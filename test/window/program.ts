@@ -31,7 +31,7 @@ export async function startProgram(prepare?: (folder: string) => Promise<void>):
   if (!existsSync(join(program.renderer, 'index.html'))) throw new Error('The page is not built: npm run build first (npm test does it).')
   const folder = await mkdtemp(join(tmpdir(), 'steerwright-window-'))
   await prepare?.(folder)
-  const database = openDatabase(folder, { migrationsFolder: program.migrations })
+  const database = openDatabase(folder, { migrationsFolder: program.migrations, now: new Date().toISOString() })
   const procedures = makeProcedures({ database, clock: () => new Date(), host: 'browser', dataFolder: folder, version: program.version })
   const faults: string[] = []
   const log = (where: string, error: unknown): void => {

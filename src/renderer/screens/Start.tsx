@@ -30,7 +30,7 @@ export function Start() {
         {empty && <Welcome />}
         <div className="start-bar">
           <h2>{empty ? 'Begin' : 'Builds'}</h2>
-          <button type="button" className={empty ? 'button' : 'button button-strong'} onClick={pick} disabled={reading}>
+          <button type="button" className={empty ? 'button' : 'button button-strong'} onClick={pick} aria-disabled={reading}>
             {reading ? 'Reading…' : 'Import a build file…'}
           </button>
           <p className="quiet">or drop it on this window, or paste its text.</p>

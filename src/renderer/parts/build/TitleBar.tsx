@@ -74,13 +74,13 @@ export function TitleBar({ open, onUnits }: { readonly open: OpenBuild; readonly
         </ToggleButtonGroup>
         <Button
           className="button"
-          isDisabled={exporting.busy}
+          isPending={exporting.busy}
           onPress={() => void exporting.run(() => call('builds.export', { id: summary.id }))}
         >
           Export file
         </Button>
         <MenuTrigger isOpen={choosing} onOpenChange={setChoosing}>
-          <Button className="button button-strong" isDisabled={printing.busy}>
+          <Button className="button button-strong" isPending={printing.busy}>
             {printing.busy ? 'Printing…' : 'Print shop sheet'}
           </Button>
           <Popover className="menu-popover" placement="bottom end">

@@ -77,9 +77,13 @@ export function ImportProvider({ children }: { readonly children: ReactNode }) {
   const takeText = useCallback((text: string) => void take(text, 'What you pasted', false), [take])
   const dragging = useFilesFromOutside(takeFile, takeText)
 
-  const pick = useCallback(() => picker.current?.click(), [])
+  // While a file is being read the button stays where the keyboard left it (a disabled one would lose the focus) and does nothing.
+  const reading = state.kind === 'reading'
+  const pick = useCallback(() => {
+    if (!reading) picker.current?.click()
+  }, [reading])
   const idle = useCallback(() => setState({ kind: 'idle' }), [])
-  const value = useMemo(() => ({ pick, reading: state.kind === 'reading' }), [pick, state.kind])
+  const value = useMemo(() => ({ pick, reading }), [pick, reading])
 
   return (
     <ImportContext.Provider value={value}>

@@ -13,6 +13,7 @@ export function DemoOffer({ quiet }: { readonly quiet: boolean }) {
   const [, go] = useLocation()
 
   const add = async (which: Which) => {
+    if (adding !== null) return
     setAdding(which)
     try {
       const added = await call('demo.add', { which })
@@ -40,12 +41,12 @@ export function DemoOffer({ quiet }: { readonly quiet: boolean }) {
         <button
           type="button"
           className={quiet ? 'button' : 'button button-strong'}
-          disabled={adding !== null}
+          aria-disabled={adding !== null}
           onClick={() => void add('bought')}
         >
           {adding === 'bought' ? 'Adding…' : 'Add Larch as first bought'}
         </button>
-        <button type="button" className="button" disabled={adding !== null} onClick={() => void add('corrected')}>
+        <button type="button" className="button" aria-disabled={adding !== null} onClick={() => void add('corrected')}>
           {adding === 'corrected' ? 'Adding…' : 'Add Larch as corrected'}
         </button>
       </div>
