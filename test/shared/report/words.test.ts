@@ -150,7 +150,7 @@ describe('faults', () => {
   const told = sources('src/{shared/{quantities,model,planner,contract},main}/**/*.ts') + sources('src/shared/formulas/card.ts')
   const codes = [
     ...quoted(told, /\bissue\(\s*'[a-z]+\.[a-z_]+'/g),
-    ...quoted(told, /'(?:quantity|file|reference|formula|database)\.[a-z_]+'/g),
+    ...quoted(told, /'(?:file|reference|formula|database)\.[a-z_]+'/g),
   ]
   it.each(codes.filter((c, i) => /^[a-z]+\.[a-z_]+$/.test(c) && codes.indexOf(c) === i))('%s', (code) => {
     const { sentence } = problemSentence({ code, path: [], facts: {} })
