@@ -40,7 +40,7 @@ export const ROOMS: Readonly<Record<string, Room>> = {
   'src/main/hosts': { sees: [...SHARED, 'src/main/procedures', 'src/main/database'], uses: ['node:*'] },
   'src/main/hosts/electron-ipc.ts': { sees: ['src/shared/contract', 'src/main/hosts', 'src/main/window'], uses: ['electron'] },
   'src/main/window': { sees: ['src/main/hosts'], uses: ['node:*', 'electron'] },
-  'src/main/cli': { sees: [...SHARED, 'src/main/procedures', 'src/main/documents', 'src/main/hosts'], uses: ['node:*'] },
+  'src/main/cli': { sees: [...SHARED, 'src/main/procedures', 'src/main/documents', 'src/main/hosts'], uses: ['node:*', 'zod'] },
   'src/main/index.ts': { sees: ['src/main/hosts', 'src/main/hosts/electron-ipc.ts', 'src/main/window'], uses: ['node:*', 'electron'] },
   'src/main/preload.ts': { sees: [], seesTypesOf: ['src/shared/contract'], uses: ['electron'] },
   'src/main/launch': { sees: ['out/main'], uses: ['node:*'] },

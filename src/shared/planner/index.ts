@@ -6,6 +6,7 @@ import { planParts } from './parts-list.ts'
 import type { Finding, Plan, Severity } from './plan.ts'
 import { planRams, reliefPressure } from './ram.ts'
 import { checkAdjusters } from './rules/adjusters.ts'
+import { checkHoseEnds } from './rules/hoses.ts'
 import { checkPressure } from './rules/pressure.ts'
 import { planSteps } from './steps.ts'
 import { planSurvey } from './survey.ts'
@@ -24,6 +25,7 @@ export function plan(build: Build): Plan {
   const ledger = new Ledger()
   const joints = planJoints(build, ledger)
   checkAdjusters(build, ledger)
+  checkHoseEnds(build, ledger)
   const { result: survey, picture } = planSurvey(build, ledger)
   const rams = planRams(build, survey, ledger)
   checkPressure(build, reliefPressure(build, false, ledger)?.si, ledger)

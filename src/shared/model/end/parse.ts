@@ -9,7 +9,9 @@ import { Scan, unify } from './scan.ts'
 import type { End, EndFacets, Hand, PortFamily, RoundEnd, Sex, TailEnd, Thread } from './types.ts'
 
 const UNKNOWN = /^(?:\?+|not measured|unmeasured|unknown|not known)$/
-const LENGTH_FACET = /^(large|small|engaged|through|length|long|thick|wide|width|cotter hole)(?:\s+end)?\s+(.+)$/
+const LENGTH_FACET = /^(large|small|engaged|through|length|long|thick|wide|width|cotter hole|wall)(?:\s+end)?\s+(.+)$/
+/** Facets that belong to one kind of end only. */
+const OF_TAPER: readonly string[] = ['large', 'small', 'cotter hole']
 
 /**
  * Reads an end as the trade writes it, on one line: what it is, then facets after commas.
@@ -17,7 +19,7 @@ const LENGTH_FACET = /^(large|small|engaged|through|length|long|thick|wide|width
  * Threads "7/8-18 LH female", "M18x1.5 male", "3/8 NPT female", "G 1/4 A male"; ports "-6 37° flare male", "-6 O-ring boss
  * female", "M16x1.5 ISO 6149 female"; tapers "taper 1.5 in/ft stud, large 0.70 in"; cylinders "clamp 1 1/4 in", "tube 1 1/2
  * in", "bore 1/2 in", "pin 1/2 in"; "36 splines 13/16 in male"; "hose 3/8 in", "barb 3/8 in"; "weld"; "not measured".
- * Facets: "large 0.70 in", "small …", "length …", "cotter hole …", "jam nut", "in aluminium".
+ * Facets: "large 0.70 in", "small …", "length …", "cotter hole …", "nut 5/8-18", "wall …", "tilts 16°", "jam nut", "in aluminium".
  *
  * @returns the end, or issues: `end.not_understood`, `end.unknown_thread` (with `near`: what it may be instead),
  *   `end.unknown_size`, `end.no_size`, `end.contradicts`, `end.leftover`, `end.angle_ambiguous`, and `quantity.*`
@@ -192,7 +194,7 @@ function asTyped(read: ReadThread, typed: string): ReadThread {
 }
 
 function withFacets(end: End, tail: readonly string[], typed: string): Result<End> {
-  let facets: EndFacets & { large?: Length; small?: Length; cotterHole?: Length } = {}
+  let facets: Facets = {}
   const issues: Issue[] = []
   const seen = new Set<string>()
   for (const facet of tail) {
@@ -213,20 +215,35 @@ function withFacets(end: End, tail: readonly string[], typed: string): Result<En
   return ok({ ...end, ...facets } as End)
 }
 
-function readFacet(facet: string, end: End, typed: string): Result<EndFacets> {
+type Facets = EndFacets & { large?: Length; small?: Length; cotterHole?: Length; wall?: Length; nut?: Thread; tilt?: Angle }
+
+function readFacet(facet: string, end: End, typed: string): Result<Facets> {
+  const leftover = fail(issue('end.leftover', [], { typed, left: facet }))
   if (facet === 'jam nut' || facet === 'with jam nut') return ok({ jamNut: true })
   const material = /^(?:in\s+)?(steel|cast iron|aluminium|aluminum)$/.exec(facet)
   if (material) return ok({ material: material[1] === 'aluminum' ? 'aluminium' : (material[1] as 'steel' | 'cast iron' | 'aluminium') })
-  const m = LENGTH_FACET.exec(facet)
-  const tapered = end.kind === 'taper'
-  const word = m?.[1]
-  if (!m || (!tapered && (word === 'large' || word === 'small' || word === 'cotter hole'))) {
-    return fail(issue('end.leftover', [], { typed, left: facet }))
+  const nut = /^nut (.+)$/.exec(facet)
+  if (nut) {
+    const scan = new Scan(nut[1] as string)
+    const thread = takeThread(scan, 'male')
+    if (end.kind !== 'taper' || !thread || scan.left !== '') return leftover
+    return thread.ok ? ok({ nut: thread.value.thread }) : thread
   }
+  const tilt = /^tilts? (.+)$/.exec(facet)
+  if (tilt) {
+    if (end.kind !== 'round' || (end.form !== 'bore' && end.form !== 'pin')) return leftover
+    if (UNKNOWN.test(tilt[1] as string)) return ok({})
+    const read = positive(tilt[1] as string, 'angle')
+    return read.ok ? ok({ tilt: read.value }) : read
+  }
+  const m = LENGTH_FACET.exec(facet)
+  const word = m?.[1] as string
+  if (!m || (OF_TAPER.includes(word) && end.kind !== 'taper') || (word === 'wall' && (end.kind !== 'round' || end.form !== 'tube')))
+    return leftover
   if (UNKNOWN.test(m[2] as string)) return ok({})
   const read = positive(m[2] as string, 'length')
   if (!read.ok) return read
-  if (word === 'large' || word === 'small') return ok({ [word]: read.value })
+  if (word === 'large' || word === 'small' || word === 'wall') return ok({ [word]: read.value })
   return ok(word === 'cotter hole' ? { cotterHole: read.value } : { length: read.value })
 }
 

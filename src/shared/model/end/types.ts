@@ -1,4 +1,4 @@
-import type { Length, Ratio } from '../../quantities/dimension.ts'
+import type { Angle, Length, Ratio } from '../../quantities/dimension.ts'
 
 /** Who goes into whom. A hose nut on a flare is the female thread; the port in a box is female. */
 export type Sex = 'male' | 'female'
@@ -74,6 +74,8 @@ export interface TaperEnd extends EndFacets {
   readonly small: Length | null
   /** a stud's shoulder to its cotter hole's centre, along the axis */
   readonly cotterHole?: Length
+  /** the thread of the stud, which its castle nut goes on */
+  readonly nut?: Thread
 }
 
 /** Plain cylinders: a clamp's bore or a hole (female), a tube or a pin (male). */
@@ -81,6 +83,10 @@ export interface RoundEnd extends EndFacets {
   readonly kind: 'round'
   readonly form: 'clamp' | 'tube' | 'bore' | 'pin'
   readonly diameter: Length | null
+  /** wall of a tube */
+  readonly wall?: Length
+  /** of a rod end's bore: how far it can tilt each way; of the bolt in it: how far it must over the travel */
+  readonly tilt?: Angle
 }
 
 export interface SplineEnd extends EndFacets {

@@ -6,6 +6,11 @@ import type { Verdict } from './verdict.ts'
 
 /** A split clamp closes this much and no more; see FROM.clamp. */
 const CLAMP = { tighter: mm(0.1), looser: mm(0.4) }
+/** Width of a clamp and wall of the tube under it, in tube diameters; see FROM.clampSize. */
+const CLAMP_WIDTH = 0.75
+const CLAMP_WALL = 0.1
+/** Keeps a size that is just enough from failing by the last digit of its arithmetic. */
+const SLACK = 1 - 1e-9
 /** See FROM.bolt. Above `rattles` nobody takes it for a fit. */
 const BOLT = { play: mm(0.2), rattles: mm(1.5) }
 /** A nominal diameter is a nominal diameter when it differs by less than this. */
@@ -23,7 +28,22 @@ export function fitRounds(a: RoundEnd, b: RoundEnd): Verdict {
       ...(inner.diameter === null ? [`diameter of the ${inner.form}`] : []),
     ])
   }
-  return outer.form === 'clamp' ? fitClamp(inner.diameter, outer.diameter) : fitBolt(inner.diameter, outer.diameter)
+  if (outer.form === 'clamp') return fitClamp(inner, outer, inner.diameter, outer.diameter)
+  return tiltTrouble(inner, outer) ?? fitBolt(inner.diameter, outer.diameter)
+}
+
+/** A rod end that says how far it tilts is asked whether that is enough; where only one side says it, the other must be measured. */
+function tiltTrouble(bolt: RoundEnd, bore: RoundEnd): Verdict | undefined {
+  if (bolt.tilt === undefined && bore.tilt === undefined) return undefined
+  if (bore.tilt === undefined) return notKnown('cylinders', ['how far the rod end can tilt'])
+  if (bolt.tilt === undefined) return notKnown('cylinders', ['how far the joint tilts over the travel'])
+  if (bolt.tilt <= bore.tilt) return undefined
+  return goesTogetherWrong('cylinders', [
+    reason('bolt.tilt', FROM.tilt, {}, [
+      proof('tilt over the travel', 'angle', bolt.tilt),
+      proof('tilt of the rod end', 'angle', bore.tilt),
+    ]),
+  ])
 }
 
 /** A bolt's thread stands for its shank in a bore. */
@@ -36,12 +56,20 @@ export function fitBoltThread(thread: ThreadEnd, bore: RoundEnd): Verdict {
   return fitBolt(thread.thread.major, bore.diameter)
 }
 
-function fitClamp(tube: number, clamp: number): Verdict {
+function fitClamp(inner: RoundEnd, outer: RoundEnd, tube: number, clamp: number): Verdict {
   const numbers = [proof('outside diameter of the tube', 'length', tube), proof('bore of the clamp', 'length', clamp)]
   const play = clamp - tube
   if (play < -CLAMP.tighter) return doesNotFit('cylinders', [reason('clamp.too_small', FROM.clamp, {}, numbers)])
   if (play > CLAMP.looser) return doesNotFit('cylinders', [reason('clamp.too_big', FROM.clamp, {}, numbers)])
-  return fits('cylinders', [reason('clamp.same', FROM.clamp, {}, numbers)])
+  const same = reason('clamp.same', FROM.clamp, {}, numbers)
+  const [width, wall] = [outer.length, inner.wall]
+  if (width !== undefined && width < CLAMP_WIDTH * tube * SLACK) {
+    return doesNotFit('cylinders', [reason('clamp.narrow', FROM.clampSize, {}, [...numbers, proof('width of the clamp', 'length', width)])])
+  }
+  if (wall !== undefined && wall < CLAMP_WALL * tube * SLACK) {
+    return doesNotFit('cylinders', [reason('clamp.thin_wall', FROM.clampSize, {}, [...numbers, proof('wall of the tube', 'length', wall)])])
+  }
+  return fits('cylinders', [same])
 }
 
 function fitBolt(pin: number, bore: number): Verdict {

@@ -94,6 +94,17 @@ export const FROM = {
     cites: 'Bolt in a rod-end or clevis bore: no more than 0.2 mm of play in steering; common practice, no published source',
     mark: 'practice',
   },
+  clampSize: {
+    id: 'clamp-size',
+    cites:
+      'A clamp that carries a ram is three quarters of the tube diameter wide or more, on a wall of a tenth of it or more; common practice, no published source',
+    mark: 'practice',
+  },
+  tilt: {
+    id: 'tilt',
+    cites: "A rod end tilted further than it is made for bends its shank: the maker's misalignment angle is the limit",
+    mark: 'practice',
+  },
   spline: { id: 'spline', cites: 'A splined shaft fits by count and diameter', mark: 'practice' },
   hose: {
     id: 'hose-on-barb',

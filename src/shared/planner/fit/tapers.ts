@@ -1,7 +1,8 @@
-import { taperMismatchGap } from '../../formulas/tapers/taper.ts'
+import { taperMismatchGap, taperStandOffShift } from '../../formulas/tapers/taper.ts'
 import type { TaperEnd } from '../../model/end/types.ts'
 import { type Length, type Ratio, si } from '../../quantities/dimension.ts'
 import { inches, mm } from '../../quantities/make.ts'
+import { cotterTrouble } from './cotter.ts'
 import { doesNotFit, fitsIf, goesTogetherWrong, notKnown, proof, reason } from './make.ts'
 import { FROM } from './sources.ts'
 import type { Verdict } from './verdict.ts'
@@ -11,6 +12,8 @@ const RULE = 'tapers'
 const SAME_RATE = 0.005
 /** Between arm face and the stud's shoulder when seated. See FROM.standOff. */
 const STAND_OFF = { least: inches(3 / 32), most: inches(1 / 4) }
+/** A slip of the reamer worth naming: one thousandth of an inch. */
+const BORE_ERROR = inches(0.001)
 const NUT_AND_PIN = 'castle nut and cotter'
 
 /** A ball stud's cone in the hole it pulls into. */
@@ -67,6 +70,8 @@ function fitSeat(stud: TaperEnd, hole: TaperEnd, k: Ratio, studLarge: Length, ho
     proof('stand-off of the shoulder', 'length', standOff),
     proof('stand-off wanted at least', 'length', STAND_OFF.least),
     proof('stand-off wanted at most', 'length', STAND_OFF.most),
+    proof('bore error', 'length', BORE_ERROR),
+    proof('moves the shoulder by', 'length', taperStandOffShift.compute({ dD: BORE_ERROR, k })),
   ]
   if (standOff <= 0) return goesTogetherWrong(RULE, [reason('taper.shoulder_bottoms', FROM.standOff, {}, numbers)])
   if (standOff < STAND_OFF.least || standOff > STAND_OFF.most) {
@@ -84,5 +89,7 @@ function fitSeat(stud: TaperEnd, hole: TaperEnd, k: Ratio, studLarge: Length, ho
       ]),
     ])
   }
+  const trouble = cotterTrouble(stud, hole, standOff)
+  if (trouble) return doesNotFit(RULE, [trouble])
   return fitsIf(RULE, [NUT_AND_PIN], [reason('taper.same', FROM.standOff, {}, numbers)])
 }

@@ -75,6 +75,19 @@ export function findingWords(finding: Finding, show: Show): FindingWords {
         why: 'With two pitches of one hand a turn moves the ends by the difference of the pitches only.',
         todo: 'Use one left-hand and one right-hand end unless this is wanted.',
       }
+    case 'adjuster.not_locked':
+      return {
+        title: `Not locked: ${facts.part}, ${facts.end}`,
+        why: 'A thread that sets the length of a steering link turns itself loose on the road unless something locks it.',
+        todo: 'Add a jam nut or the clamp of a sleeve, and name it on the joint.',
+      }
+    case 'hose.narrow':
+    case 'hose.wide':
+      return {
+        title: `Hose and end are of two sizes: ${facts.part}, ${facts.end} (${facts.typed})`,
+        why: `The hose has a bore of ${n('bore of the hose')}; the end's dash stands for ${n('bore of that dash')}. ${code === 'hose.narrow' ? 'The hose throttles the flow.' : 'The end throttles the flow.'}`,
+        todo: 'Check both on the part. Some hose kinds count their dash by an old tube size; then the maker says so.',
+      }
     case 'survey.impossible_order':
       return {
         title: "The survey's marks are in an order that cannot be",

@@ -76,7 +76,11 @@ function reasonWords({ code, facts, evidence }: Reason, show: Show): string {
     return found ? show(found.si, found.dimension) : '?'
   }
   const turns =
-    typeof facts.turns !== 'number' ? 'any number of turns' : facts.turns < 1 ? 'less than one turn' : `about ${Math.round(facts.turns)} turns`
+    typeof facts.turns !== 'number'
+      ? 'any number of turns'
+      : facts.turns < 1
+        ? 'less than one turn'
+        : `about ${Math.round(facts.turns)} turns`
   switch (code) {
     case 'thread.same':
       return `both are ${facts.thread}${facts.hand === 'left' ? ' left-hand' : ''}`
@@ -121,7 +125,7 @@ function reasonWords({ code, facts, evidence }: Reason, show: Show): string {
     case 'port.washer_under_shoulder':
       return `a washer under the shoulder seals on the flat face of the ${family(facts.family)}`
     case 'taper.same':
-      return `same taper; the shoulder stands ${n('stand-off of the shoulder')} off the arm, inside ${n('stand-off wanted at least')} to ${n('stand-off wanted at most')}`
+      return `same taper; the shoulder stands ${n('stand-off of the shoulder')} off the arm, inside ${n('stand-off wanted at least')} to ${n('stand-off wanted at most')}; ${n('bore error')} of error in the bore moves it by ${n('moves the shoulder by')}`
     case 'taper.same_sex':
       return `both are ${facts.sex === 'male' ? 'studs' : 'holes'}`
     case 'taper.rates_differ':
@@ -142,6 +146,16 @@ function reasonWords({ code, facts, evidence }: Reason, show: Show): string {
       return `the clamp's bore of ${n('bore of the clamp')} does not go over the tube of ${n('outside diameter of the tube')}`
     case 'clamp.too_big':
       return `the clamp's bore of ${n('bore of the clamp')} does not close on the tube of ${n('outside diameter of the tube')}`
+    case 'clamp.narrow':
+      return `the clamp is only ${n('width of the clamp')} wide on a tube of ${n('outside diameter of the tube')}: it turns and slips`
+    case 'clamp.thin_wall':
+      return `the tube's wall of ${n('wall of the tube')} is too thin under a clamp: it is crushed before it holds`
+    case 'bolt.tilt':
+      return `the joint tilts ${n('tilt over the travel')} over the travel; the rod end is made for ${n('tilt of the rod end')}: it binds and bends its shank`
+    case 'cotter.above_slots':
+      return `the middle of the cotter hole stands ${n('middle of the cotter hole above the arm')} above the arm, over the top of the ${facts.nut} nut at ${n('top of the nut')}: the taper sits too deep, or a washer is missing`
+    case 'cotter.below_slots':
+      return `the lower edge of the cotter hole stands ${n('lower edge of the cotter hole above the arm')} above the arm, under the slots of the ${facts.nut} nut at ${n('floor of the slots')}: the nut covers it`
     case 'bolt.same':
       return `bolt ${n('diameter of the bolt')} in bore ${n('diameter of the bore')}`
     case 'bolt.too_big':
