@@ -76,7 +76,8 @@ describe('the parts list', () => {
 
 describe('every end of every part', () => {
   const box = part('steering box', 'box', ['a: -6 O-ring boss female', 'b: -6 O-ring boss female'])
-  const adapter = (id: string, more: Readonly<Record<string, unknown>> = {}) => part('adapter', id, ['boss: -6 O-ring boss male', 'flare: -6 37° flare male'], more)
+  const adapter = (id: string, more: Readonly<Record<string, unknown>> = {}) =>
+    part('adapter', id, ['boss: -6 O-ring boss male', 'flare: -6 37° flare male'], more)
   const joint = (id: string, a: string, b: string) => ({ id, a, b })
 
   it('is joined, left open on purpose, or reported', () => {

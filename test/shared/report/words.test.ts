@@ -148,10 +148,7 @@ describe('steps, cautions and chosen values', () => {
 describe('faults', () => {
   // what the formulas say among themselves (a linkage that does not close, a circle of tasks) reaches the reader as a finding
   const told = sources('src/{shared/{quantities,model,planner,contract},main}/**/*.ts') + sources('src/shared/formulas/card.ts')
-  const codes = [
-    ...quoted(told, /\bissue\(\s*'[a-z]+\.[a-z_]+'/g),
-    ...quoted(told, /'(?:file|reference|formula|database)\.[a-z_]+'/g),
-  ]
+  const codes = [...quoted(told, /\bissue\(\s*'[a-z]+\.[a-z_]+'/g), ...quoted(told, /'(?:file|reference|formula|database)\.[a-z_]+'/g)]
   it.each(codes.filter((c, i) => /^[a-z]+\.[a-z_]+$/.test(c) && codes.indexOf(c) === i))('%s', (code) => {
     const { sentence } = problemSentence({ code, path: [], facts: {} })
     expect(sentence).not.toContain(code)
