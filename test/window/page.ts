@@ -33,6 +33,9 @@ export async function openPage(browser: Browser, address: string, looks: Looks =
     if (message.type() === 'error' || message.type() === 'warning') errors.push(message.text())
   })
   page.on('pageerror', (error) => errors.push(String(error)))
+  // Playwright catches the browser's file dialog only while somebody listens; a listener that comes with the key press comes late
+  // on a busy machine.
+  page.on('filechooser', () => undefined)
   await page.goto(address)
   return { page, errors, close: () => context.close() }
 }
