@@ -179,7 +179,10 @@ describe('the procedures', () => {
     const broken = () => {
       throw Object.assign(new Error('disk I/O error'), { code: 'SQLITE_IOERR_READ' })
     }
-    const own = procedures({ database: { ok: true, value: { listBuilds: broken, loadBuild: broken, saveBuild: broken } } })
+    if (!database.ok) throw new Error('no database')
+    const own = procedures({
+      database: { ok: true, value: { ...database.value, listBuilds: broken, loadBuild: broken, findBuild: broken, saveBuild: broken } },
+    })
     expect(await own['builds.list']({})).toMatchObject({ ok: false, problems: [{ code: 'database.disk_failed' }] })
     expect(await own['builds.open']({ id: 'a' })).toMatchObject({ ok: false, problems: [{ code: 'database.disk_failed' }] })
   })

@@ -1,5 +1,6 @@
 import { decimals } from '../../quantities/print.ts'
 import type { Fact, Issue } from '../../result/result.ts'
+import { readingProblem } from './identify.ts'
 import { pathText } from './places.ts'
 import { FAMILY_WORDS } from './verdicts.ts'
 
@@ -174,10 +175,20 @@ function sentenceFor({ code, path, facts: f }: Issue): string {
       return `The build "${f.id}" was changed meanwhile, in another window perhaps: this change was made from revision ${f.basedOn}, and the stored one is ${f.revision === f.basedOn ? 'another of the same number' : `revision ${f.revision}`}. Nothing was overwritten.`
     case 'shelf.exists':
       return `A part with the id "${f.id}" is on the shelf already.`
+    case 'csv.no_heading':
+      return `The first row does not name the columns. Known are: ${some(f.columns, 40)}.`
+    case 'csv.unknown_column':
+      return `The column "${f.heading}" is not known. Known are: ${some(f.columns, 40)}.`
+    case 'csv.column_twice':
+      return `The column "${f.heading}" is there twice.`
+    case 'csv.id_twice':
+      return `The id "${f.id}" is in row ${f.before} already.`
+    case 'csv.too_many_cells':
+      return 'This row has more cells than there are columns.'
+    case 'csv.quotes':
+      return 'The quotes around a cell of this row do not close as they should.'
     case 'shelf.unknown':
       return `There is no part "${f.id}" on the shelf any more.`
-    case 'build.not_there':
-      return `There is no build with the id "${f.id}".`
     case 'database.newer':
       return `The database was written by a newer version of this program (schema ${f.found}; this one knows ${f.known}). It was left untouched.`
     case 'database.not_ours':
@@ -201,7 +212,7 @@ function sentenceFor({ code, path, facts: f }: Issue): string {
     case 'database.folder_unusable':
       return 'The data folder cannot be used. Choose another with STEERWRIGHT_DATA.'
     default:
-      return `${code} ${JSON.stringify(f)}`
+      return readingProblem({ code, path, facts: f }) ?? `${code} ${JSON.stringify(f)}`
   }
 }
 
