@@ -8,5 +8,6 @@ if (await onRightNode(fileURLToPath(import.meta.url))) {
   // the builder is loaded only when there is something to build: a fresh start pays for one walk over the sources
   const ready = isFresh(ROOT) || (await (await import('./ensure-built.mjs')).ensureBuilt())
   if (ready) await import('../../../out/main/cli.js')
-  else process.exitCode = 1
+  // 1 would say that something stops the build
+  else process.exitCode = 3
 }

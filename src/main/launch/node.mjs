@@ -23,7 +23,8 @@ export async function onRightNode(script) {
     process.stderr.write(
       `Steerwright needs Node ${OLDEST_MAJOR} or newer (this is ${process.versions.node}). Run "npm ci" first: it brings its own.\n`,
     )
-    process.exitCode = 1
+    // 3, as for any fault of the program's own: 1 would say that something stops the build
+    process.exitCode = 3
     return false
   }
   const child = spawn(node, [script, ...process.argv.slice(2)], { stdio: 'inherit' })

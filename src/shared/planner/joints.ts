@@ -22,6 +22,9 @@ const SEVERITY: Readonly<Record<VerdictKind, Severity | null>> = {
   'not known': 'stops',
 }
 
+/** A ball stud that nothing holds in its taper falls out on the road. */
+const NEVER_WITHOUT: readonly string[] = ['castle nut and cotter']
+
 const CODE: Readonly<Record<VerdictKind, string>> = {
   fits: '',
   'fits if': '',
@@ -76,7 +79,12 @@ function judge(joint: Joint, i: number, ends: ReadonlyMap<string, PlacedEnd>, le
       evidence: verdict.reasons.flatMap((r) => r.evidence),
     })
   } else if (unmet.length > 0) {
-    ledger.add({ code: 'fit.condition', severity: 'look', about: ['joints', i, 'with'], facts: { ...facts, unmet } })
+    ledger.add({
+      code: 'fit.condition',
+      severity: unmet.some((c) => NEVER_WITHOUT.includes(c)) ? 'stops' : 'look',
+      about: ['joints', i, 'with'],
+      facts: { ...facts, unmet },
+    })
   }
   return { joint: joint.id, a: joint.a, b: joint.b, verdict, unmet }
 }

@@ -129,7 +129,7 @@ describe('conditions', () => {
   it('that the joint does not name are told', () => {
     expect(planned().joints[0]?.unmet).toEqual(['castle nut and cotter'])
     expect(found(planned(), 'fit.condition')).toMatchObject([
-      { severity: 'look', facts: { unmet: ['castle nut and cotter'] }, about: ['joints', 0, 'with'] },
+      { severity: 'stops', facts: { unmet: ['castle nut and cotter'] }, about: ['joints', 0, 'with'] },
     ])
     expect(found(planned(['sealant']), 'fit.condition')).toHaveLength(1)
   })

@@ -3,6 +3,7 @@ import type { BuildFile } from '../../../src/shared/model/build.ts'
 import { plan } from '../../../src/shared/planner/index.ts'
 import type { Block, Document, DocumentCell } from '../../../src/shared/report/document.ts'
 import { findingTexts, makeDocument, numberTexts, summaryText, workingTexts } from '../../../src/shared/report/index.ts'
+import { cautionText, shortCaution } from '../../../src/shared/report/text/index.ts'
 import type { UnitSystem } from '../../../src/shared/report/units.ts'
 import { buildOf, FILE } from './fixture.ts'
 
@@ -115,7 +116,9 @@ describe('makeDocument', () => {
     expect(items.some((i) => i.cautions.some((c) => c.includes('stands')))).toBe(true)
     const all = blocks('cautions').flatMap((b) => (b.kind === 'list' ? b.items : []))
     expect(new Set(all).size).toBe(all.length)
-    for (const item of items) for (const caution of item.cautions) expect(all).toContain(caution)
+    // beside a step a caution is said in one breath; the whole of it stands once in the list
+    for (const code of planned.steps.flatMap((step) => step.cautions)) expect(all).toContain(cautionText(code))
+    expect(items.flatMap((i) => i.cautions)).toEqual(planned.steps.flatMap((step) => step.cautions.map(shortCaution)))
   })
 
   it('says the same to screen, paper and terminal in the other units', () => {
@@ -167,13 +170,13 @@ describe('texts of numbers and workings', () => {
 
   it('adds a sum in one unit, each term with its origin', () => {
     const held = workings.find((w) => w.id === 'fluid.held')
-    // 19.24 + 4.418 in³ + 0.4 L = 0.333 + 0.0765 + 0.423 US qt
+    // 19.24 + two hoses of 4.418 in³ + 0.4 L = 0.333 + 0.153 + 0.423 US qt
     expect(held).toMatchObject({
       equation: 'S = s₁ + s₂ + s₃',
-      withValues: 'S = 0.333 US qt + 0.0765 US qt + 0.423 US qt',
-      result: 'S = 0.832 US qt',
+      withValues: 'S = 0.333 US qt + 0.153 US qt + 0.423 US qt',
+      result: 'S = 0.909 US qt',
     })
-    expect(held?.inputs.map((i) => i.opens)).toEqual(['ram.content', 'hose.hose', null])
+    expect(held?.inputs.map((i) => i.opens)).toEqual(['ram.content', 'fluid.several.hose', null])
   })
 
   it('names the program’s own choices in words', () => {
