@@ -5,6 +5,7 @@ export const HELP = `Steerwright plans, checks and records a steering upgrade on
                                                print the shop sheet
   fit "END" "END" [--json]                     does this end go on that one?
   across "END" "END" [--shelf FILE] [--json]   what joins these two ends?
+  identify od=22.1mm pitch=1.81mm [--json]     what can this be? also id=, tpi=, taper=, seal=; d1= d2= length=; tube
   formula [ID] [name=quantity ...] [--json]    list the formulas, show one, or evaluate it
   table [NAME] [--json]                        list the standards' tables, or print one with its sources
   schema                                       JSON Schema of the build file

@@ -15,6 +15,7 @@ const COMMANDS: Readonly<Record<string, () => Promise<Command>>> = {
   sheet: async () => (await import('./commands/sheet.ts')).sheetCommand,
   fit: async () => (await import('./commands/fit.ts')).fitCommand,
   across: async () => (await import('./commands/across.ts')).acrossCommand,
+  identify: async () => (await import('./commands/identify.ts')).identifyCommand,
   formula: async () => (await import('./commands/formula.ts')).formulaCommand,
   table: async () => (await import('./commands/table.ts')).tableCommand,
   schema: async () => (await import('./commands/schema.ts')).schemaCommand,
