@@ -42,10 +42,10 @@ const part = (id: string, ends: readonly string[], more: object = {}) => ({
 
 describe('across', () => {
   it('finds the adapter on a shelf that is a list of parts', async () => {
-    const shelf = file([part('elbow', ['-6 37° flare female', '3/8 NPT male'], { price: '7.50' })])
+    const shelf = file([part('elbow', ['-6 37° flare female', '3/8 NPT male'], { price: '7.50', length: '40 mm' })])
     expect(await acrossCommand(['-6 37° flare male', '3/8 NPT female', '--shelf', shelf])).toBe(0)
     expect(out).toContain('elbow')
-    expect(out).toContain('7.50')
+    expect(out).toContain('2 leak points, 7.50, 1.575 in long')
     expect(out).not.toContain('to buy')
   })
 
@@ -67,6 +67,12 @@ describe('across', () => {
     expect(answer.chains[0].pieces.map((p: { id: string }) => p.id)).toEqual(['tee'])
     // the tee leaves an end open; one adapter to buy leaks in fewer places
     expect(answer.buying[0]).toMatchObject({ leakPoints: 2, toBuy: 1 })
+  })
+
+  it('counts joints, not leaks, where no oil runs', async () => {
+    const shelf = file([part('bung', ['weld', '7/8-18 LH female'])])
+    expect(await acrossCommand(['tube 1 1/2 in', '7/8-18 LH male', '--shelf', shelf])).toBe(0)
+    expect(out).toContain('1 piece from the shelf, 2 joints.')
   })
 
   it('gives every fault of the shelf and of the ends at once', async () => {

@@ -1,3 +1,4 @@
+import { carriesOil } from '../../planner/across/end-class.ts'
 import type { AcrossResult, Chain, NoWay } from '../../planner/across/types.ts'
 import type { State } from '../document.ts'
 import type { Show } from '../units.ts'
@@ -10,6 +11,13 @@ export interface PieceWords {
   readonly from: string
   /** "in at 37° (-6 37° flare female), out at pipe (3/8 NPT male)" */
   readonly through: string
+  /** every end of the piece, as typed, so that it can be put into a build */
+  readonly ends: readonly { readonly name: string; readonly connection: string; readonly open: boolean }[]
+  /** names of the ends by which the chain goes in and out */
+  readonly in: string
+  readonly out: string
+  /** as typed; null where it is not known */
+  readonly price: string | null
   /** what to do with ends left open, and what may be doubted */
   readonly notes: readonly string[]
 }
@@ -18,6 +26,15 @@ export interface MeetingWords {
   readonly word: string
   readonly state: State
   readonly conditions: readonly string[]
+  /** the conditions as a joint names them */
+  readonly with: readonly string[]
+}
+
+export interface InsteadWords {
+  readonly change: 'a' | 'b'
+  /** what the end becomes, as typed */
+  readonly to: string
+  readonly with: readonly string[]
 }
 
 export interface ChainWords {
@@ -39,6 +56,8 @@ export interface AcrossWords {
   /** chains with fewer leak points than the shelf's best, with something to buy */
   readonly buying: readonly ChainWords[]
   readonly instead: readonly string[]
+  /** the same as `instead`, one by one, as data */
+  readonly changes: readonly InsteadWords[]
   readonly measure: readonly string[]
 }
 
@@ -56,11 +75,14 @@ export function acrossWords(result: AcrossResult, show: Show): AcrossWords {
       ({ change, to, verdict }) =>
         `Where ${change === 'a' ? 'the first' : 'the second'} end is a hose's, have a hose made with ${to.typed} instead: it goes on the other end directly${conditions(verdictWords(verdict, show).conditions)}`,
     ),
+    changes: result.instead.map(({ change, to, verdict }) => ({ change, to: to.typed, with: [...verdict.conditions] })),
     measure: result.outcome === 'none' && Array.isArray(result.why.facts.measure) ? [...(result.why.facts.measure as string[])] : [],
   }
 }
 
 const conditions = (all: readonly string[]): string => (all.length === 0 ? '' : `, with ${all.join(' and ')}`)
+/** What carries no oil does not leak: there every place is a joint that can work loose. */
+const places = (c: Chain): string => count(c.leakPoints, c.meetings.some((m) => carriesOil(m.from)) ? 'leak point' : 'joint')
 const count = (n: number, one: string, many = `${one}s`): string => `${n} ${n === 1 ? one : many}`
 
 function answer(result: AcrossResult): string {
@@ -74,8 +96,8 @@ function answer(result: AcrossResult): string {
       if (!best) return ''
       const pieces = count(best.pieces.length, 'piece')
       return best.toBuy === 0
-        ? `${pieces} from the shelf, ${count(best.leakPoints, 'leak point')}.`
-        : `${pieces}, ${best.toBuy === best.pieces.length ? 'all to buy' : `${best.toBuy} to buy`}, ${count(best.leakPoints, 'leak point')}.`
+        ? `${pieces} from the shelf, ${places(best)}.`
+        : `${pieces}, ${best.toBuy === best.pieces.length ? 'all to buy' : `${best.toBuy} to buy`}, ${places(best)}.`
     }
     case 'none':
       return why(result.why)
@@ -107,17 +129,24 @@ function chainWords(chain: Chain, show: Show): ChainWords {
   const price = chain.price === null ? 'price not known' : chain.price
   const length = chain.length === null ? 'length not known' : `${show(chain.length, 'length')} long`
   return {
-    title: `${count(chain.leakPoints, 'leak point')}, ${price}, ${length}${chain.toBuy === 0 ? '' : `, ${chain.toBuy} to buy`}`,
+    title: `${places(chain)}, ${price}, ${length}${chain.toBuy === 0 ? '' : `, ${chain.toBuy} to buy`}`,
     pieces: chain.pieces.map((p) => ({
       id: p.id,
       name: p.name,
       from: p.toBuy === null ? 'on the shelf' : 'to buy',
       through: `in at ${p.in.connection.typed}, out at ${p.out.connection.typed}`,
+      ends: [
+        { name: p.in.name, connection: p.in.connection.typed, open: false },
+        { name: p.out.name, connection: p.out.connection.typed, open: false },
+      ],
+      in: p.in.name,
+      out: p.out.name,
+      price: p.price,
       notes: [...p.open.map((name) => `plug the open end "${name}"`), ...(p.toBuy === null ? [] : [`${p.toBuy.cites} (${p.toBuy.mark})`])],
     })),
     meetings: chain.meetings.map(({ verdict }) => {
       const { word, state, conditions: on } = verdictWords(verdict, show)
-      return { word, state, conditions: on }
+      return { word, state, conditions: on, with: [...verdict.conditions] }
     }),
   }
 }
