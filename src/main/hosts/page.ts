@@ -22,7 +22,7 @@ export const PAGE_HEADERS: Readonly<Record<string, string>> = {
   'Referrer-Policy': 'no-referrer',
   'Cross-Origin-Opener-Policy': 'same-origin',
   'Cross-Origin-Resource-Policy': 'same-origin',
-  'Permissions-Policy': 'camera=(), geolocation=(), microphone=(), usb=(), serial=(), hid=(), bluetooth=()',
+  'Permissions-Policy': 'camera=(), geolocation=(), microphone=(), usb=(), serial=(), hid=()',
   'Cache-Control': 'no-store',
 }
 
