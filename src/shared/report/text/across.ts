@@ -11,11 +11,9 @@ export interface PieceWords {
   readonly from: string
   /** "in at 37° (-6 37° flare female), out at pipe (3/8 NPT male)" */
   readonly through: string
-  /** every end of the piece, as typed, so that it can be put into a build */
-  readonly ends: readonly { readonly name: string; readonly connection: string; readonly open: boolean }[]
-  /** names of the ends by which the chain goes in and out */
-  readonly in: string
-  readonly out: string
+  /** the ends by which the chain goes in and out, as they stand in a file */
+  readonly in: { readonly name: string; readonly connection: string }
+  readonly out: { readonly name: string; readonly connection: string }
   /** as typed; null where it is not known */
   readonly price: string | null
   /** what to do with ends left open, and what may be doubted */
@@ -135,12 +133,8 @@ function chainWords(chain: Chain, show: Show): ChainWords {
       name: p.name,
       from: p.toBuy === null ? 'on the shelf' : 'to buy',
       through: `in at ${p.in.connection.typed}, out at ${p.out.connection.typed}`,
-      ends: [
-        { name: p.in.name, connection: p.in.connection.typed, open: false },
-        { name: p.out.name, connection: p.out.connection.typed, open: false },
-      ],
-      in: p.in.name,
-      out: p.out.name,
+      in: { name: p.in.name, connection: p.in.connection.typed },
+      out: { name: p.out.name, connection: p.out.connection.typed },
       price: p.price,
       notes: [...p.open.map((name) => `plug the open end "${name}"`), ...(p.toBuy === null ? [] : [`${p.toBuy.cites} (${p.toBuy.mark})`])],
     })),
