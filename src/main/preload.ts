@@ -23,6 +23,7 @@ contextBridge.exposeInMainWorld('steerwright', {
   'part.check': ask('part.check'),
   'fit.ends': ask('fit.ends'),
   'fit.candidates': ask('fit.candidates'),
+  'fit.across': ask('fit.across'),
   'shelf.search': ask('shelf.search'),
   'shelf.read': ask('shelf.read'),
   'shelf.save': ask('shelf.save'),

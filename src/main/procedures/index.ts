@@ -2,6 +2,7 @@ import { basename } from 'node:path'
 import type { Procedures } from '../../shared/contract/contract.ts'
 import type { Result } from '../../shared/result/result.ts'
 import type { WritableDatabase } from '../database/index.ts'
+import { acrossProcedures } from './across.ts'
 import { done, refuse, refused } from './answer.ts'
 import { buildProcedures } from './builds.ts'
 import { fitProcedures } from './fit.ts'
@@ -30,6 +31,7 @@ export function makeProcedures({ database, clock, host, dataFolder, version, sav
 
     ...buildProcedures(store, () => dayOf(clock())),
     ...fitProcedures(store),
+    ...acrossProcedures(store),
     ...shelfProcedures(store),
 
     'quantity.read': readQuantity,

@@ -1,6 +1,8 @@
 import * as z from 'zod'
 import { buildSource, endRef, endText, id, partJson, refusable, state, typedEnd, units, verdictKind, verdictText } from './shapes.ts'
 
+const acrossWords = z.custom<import('../report/text/across.ts').AcrossWords>((v) => typeof v === 'object' && v !== null)
+
 const candidate = z.strictObject({
   /** "part/end" */
   end: endRef,
@@ -33,5 +35,19 @@ export const FIT = {
   'fit.candidates': {
     input: z.strictObject({ build: buildSource, end: endRef, units }),
     output: refusable(z.strictObject({ candidates: z.array(candidate) })),
+  },
+  /**
+   * What joins two ends: adapters of the shelf first (a piece "on the shelf" is named by its id there), then those to buy.
+   * `hoseEnds` says which of the two ends are a hose's and may be changed instead (absent: both may).
+   */
+  'fit.across': {
+    input: z.strictObject({
+      a: typedEnd,
+      b: typedEnd,
+      units,
+      hoseEnds: z.array(z.enum(['a', 'b'])).optional(),
+      buy: z.boolean().optional(),
+    }),
+    output: refusable(acrossWords),
   },
 } as const

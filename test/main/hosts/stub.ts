@@ -20,6 +20,7 @@ export function stubProcedures(own: Partial<Procedures> = {}): Procedures {
     'part.check': refused,
     'fit.ends': refused,
     'fit.candidates': refused,
+    'fit.across': refused,
     'shelf.search': refused,
     'shelf.read': refused,
     'shelf.save': refused,
