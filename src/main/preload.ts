@@ -24,6 +24,7 @@ contextBridge.exposeInMainWorld('steerwright', {
   'fit.ends': ask('fit.ends'),
   'fit.candidates': ask('fit.candidates'),
   'fit.across': ask('fit.across'),
+  identify: ask('identify'),
   'shelf.search': ask('shelf.search'),
   'shelf.read': ask('shelf.read'),
   'shelf.save': ask('shelf.save'),

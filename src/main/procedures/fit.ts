@@ -8,14 +8,17 @@ import { splitEndRef } from '../../shared/model/joint.ts'
 import type { Part, PartEnd } from '../../shared/model/part.ts'
 import { fitEnds } from '../../shared/planner/fit/fit.ts'
 import type { Verdict, VerdictKind } from '../../shared/planner/fit/verdict.ts'
+import { identify } from '../../shared/planner/identify/identify.ts'
+import { readReadings } from '../../shared/planner/identify/read.ts'
 import { endWords } from '../../shared/report/text/ends.ts'
+import { identifyWords } from '../../shared/report/text/identify.ts'
 import { verdictWords } from '../../shared/report/text/verdicts.ts'
 import { type Show, showIn } from '../../shared/report/units.ts'
 import { type Issue, issue, ok, type Result } from '../../shared/result/result.ts'
 import { type Answer, done, refuse } from './answer.ts'
 import type { Store } from './store.ts'
 
-type FitProcedures = Pick<Procedures, 'end.read' | 'part.check' | 'fit.ends' | 'fit.candidates'>
+type FitProcedures = Pick<Procedures, 'end.read' | 'part.check' | 'fit.ends' | 'fit.candidates' | 'identify'>
 
 /** What fits comes first, what is wrong last; what must be measured stands between. */
 const ORDER: readonly VerdictKind[] = ['fits', 'fits if', 'not known', 'goes together and is wrong', 'does not fit']
@@ -38,6 +41,11 @@ export function fitProcedures(store: Store): FitProcedures {
     'fit.ends': async ({ a, b, units }) => {
       const read = readTwo(a, b)
       return read.ok ? done(verdictText(fitEnds(...read.value), showIn(units))) : refuse(read.issues)
+    },
+
+    identify: async ({ readings, units }) => {
+      const read = readReadings(readings)
+      return read.ok ? done(identifyWords(identify(read.value), showIn(units))) : refuse(read.issues)
     },
 
     'fit.candidates': async ({ build, end, units }) => {

@@ -2,6 +2,7 @@ import * as z from 'zod'
 import { buildSource, endRef, endText, id, partJson, refusable, state, typedEnd, units, verdictKind, verdictText } from './shapes.ts'
 
 const acrossWords = z.custom<import('../report/text/across.ts').AcrossWords>((v) => typeof v === 'object' && v !== null)
+const identifyWords = z.custom<import('../report/text/identify.ts').IdentifyWords>((v) => typeof v === 'object' && v !== null)
 
 const candidate = z.strictObject({
   /** "part/end" */
@@ -20,7 +21,7 @@ const candidate = z.strictObject({
 })
 export type Candidate = z.output<typeof candidate>
 
-/** One end, two ends, and the ends of a build: what goes on what. */
+/** One end, two ends, and the ends of a build: what goes on what, what leads from one to the other, and what a measured one is. */
 export const FIT = {
   /** an end as it is understood, or why it is not; lengths in the units asked for (absent: inch) */
   'end.read': { input: z.strictObject({ typed: typedEnd, units: units.optional() }), output: refusable(endText) },
@@ -49,5 +50,13 @@ export const FIT = {
       buy: z.boolean().optional(),
     }),
     output: refusable(acrossWords),
+  },
+  /**
+   * What a measured thread, taper, tube or spline can be. Readings as in the terminal: "od=22.1 mm ± 0.05 mm", "tpi=14", first
+   * perhaps "thread", "taper", "tube" or "spline". A fault's place is the name of its reading.
+   */
+  identify: {
+    input: z.strictObject({ readings: z.array(z.string().max(120)).min(1).max(20), units }),
+    output: refusable(identifyWords),
   },
 } as const

@@ -21,6 +21,7 @@ export function stubProcedures(own: Partial<Procedures> = {}): Procedures {
     'fit.ends': refused,
     'fit.candidates': refused,
     'fit.across': refused,
+    identify: refused,
     'shelf.search': refused,
     'shelf.read': refused,
     'shelf.save': refused,

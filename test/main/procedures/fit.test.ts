@@ -150,3 +150,16 @@ describe('the way across', () => {
     expect(problems(await procedures['fit.across']({ ...ask, b: 'what' }))).toHaveLength(1)
   })
 })
+
+describe('what this is', () => {
+  it('is answered from readings, with the measurement that tells the leading ones apart', async () => {
+    const procedures = own()
+    const words = got(await procedures.identify({ readings: ['od=22.1mm', 'pitch=1.81mm'], units: 'metric' }))
+    expect(words.candidates[0]).toMatchObject({ name: '7/8-14 male', rank: 1 })
+    expect(words.further?.expected).toEqual(['7/8-14: 60°', 'G 5/8: 55°'])
+    expect(problems(await procedures.identify({ readings: ['od=22.1', 'colour=red'], units: 'inch' }))).toEqual([
+      'identify.unknown_name',
+      'od: quantity.no_unit',
+    ])
+  })
+})
