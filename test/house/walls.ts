@@ -36,7 +36,7 @@ export const ROOMS: Readonly<Record<string, Room>> = {
   },
   'src/main/database': { sees: SHARED, uses: ['node:*', 'better-sqlite3', 'drizzle-orm', 'zod'] },
   'src/main/documents': { sees: SHARED, uses: ['node:*', 'pdfkit', 'fontkit', 'dejavu-fonts-ttf'] },
-  'src/main/procedures': { sees: [...SHARED, 'src/main/documents', 'src/main/database'], uses: ['node:*'] },
+  'src/main/procedures': { sees: [...SHARED, 'src/main/documents', 'src/main/database'], uses: ['node:*', 'papaparse'] },
   'src/main/hosts': { sees: [...SHARED, 'src/main/procedures', 'src/main/database'], uses: ['node:*'] },
   'src/main/hosts/electron-ipc.ts': { sees: ['src/shared/contract', 'src/main/hosts', 'src/main/window'], uses: ['electron'] },
   'src/main/window': { sees: ['src/main/hosts'], uses: ['node:*', 'electron'] },
