@@ -1,8 +1,10 @@
 import type { SQLiteTable } from 'drizzle-orm/sqlite-core'
 import type { BuildFile } from '../../shared/model/build.ts'
 import type { PartFile } from '../../shared/model/part.ts'
-import { exhaustive, fail, type Issue, ok, type Result } from '../../shared/result/result.ts'
+import { exhaustive, fail, type Issue, issue, ok, type Result } from '../../shared/result/result.ts'
+import { fileOf } from './assemble.ts'
 import type { Row } from './field.ts'
+import { firstLost } from './lost.ts'
 import type { Table } from './table.ts'
 import { TABLES } from './tables/index.ts'
 import type { PartTables } from './tables/part.ts'
@@ -19,7 +21,8 @@ export type Put = <T>(table: Table<T>, value: T, keys: Row, path: Path) => void
  * A file as rows, each after those it points at.
  *
  * @returns the rows, or an issue for each value that cannot be kept: `quantity.*` and `end.*` where it is not understood,
- *   `database.text_not_kept` where SQLite would not give back the text that it was given
+ *   `database.text_not_kept` where SQLite would not give back the text that it was given, `database.no_place` where the tables
+ *   have no column for something that the model knows: better not saved than saved in part
  */
 export function rowsOf(file: BuildFile, changedAt: string): Result<readonly TableRow[]> {
   const rows: TableRow[] = []
@@ -71,7 +74,11 @@ export function rowsOf(file: BuildFile, changedAt: string): Result<readonly Tabl
     lines(TABLES.taskNeed, needs, { build_id, task: task.id }, ['tasks', i, 'needs'])
   }
   lines(TABLES.session, file.sessions, { build_id }, ['sessions'])
-  return issues.length > 0 ? fail(...issues) : ok(rows)
+  if (issues.length > 0) return fail(...issues)
+  const inTable = Map.groupBy(rows, (r) => r.table)
+  const back = fileOf((table) => inTable.get(table.drizzle)?.map((r) => r.row) ?? [])
+  const lost = firstLost(file, back)
+  return lost ? fail(issue('database.no_place', lost)) : ok(rows)
 }
 
 /** Puts the row of what only this kind of part has into its table among those that keep parts. */

@@ -3,6 +3,7 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { rowsOf } from '../../../src/main/database/rows.ts'
 import { TABLES } from '../../../src/main/database/tables/index.ts'
+import type { BuildFile } from '../../../src/shared/model/build.ts'
 import { checkBuild } from '../../../src/shared/model/exchange.ts'
 import { arbitraryBuild } from './arbitrary-build.ts'
 import { fullBuild } from './full-build.ts'
@@ -149,6 +150,18 @@ describe('a value that would not come back as it went in', () => {
     ['U+0000', 'x\0y'],
   ])('is refused with its path: %s', (_what, note) => {
     expect(saved(note)).toMatchObject({ ok: false, issues: [{ code: 'database.text_not_kept', path: ['parts', 1, 'note'] }] })
+  })
+
+  it('is refused with its path where the tables have no place for it, however deep it stands', () => {
+    const db = opened()
+    const with1 = { ...fullBuild(), weather: { rain: true } } as BuildFile
+    expect(db.saveBuild(with1, how)).toMatchObject({ ok: false, issues: [{ code: 'database.no_place', path: ['weather'] }] })
+    const with2 = fullBuild()
+    Object.assign(with2.limits?.[0] ?? {}, { colour: 'red' })
+    expect(db.saveBuild(with2, how)).toMatchObject({ ok: false, issues: [{ code: 'database.no_place', path: ['limits', 0, 'colour'] }] })
+    expect(db.listBuilds()).toEqual([])
+    // a key without a value is none
+    must(db.saveBuild({ ...fullBuild(), weather: undefined } as BuildFile, how))
   })
 
   it('is refused with every path at once where a quantity or an end is not understood', () => {

@@ -191,6 +191,8 @@ function sentenceFor({ code, path, facts: f }: Issue): string {
       return `There is no part "${f.id}" on the shelf any more.`
     case 'database.newer':
       return `The database was written by a newer version of this program (schema ${f.found}; this one knows ${f.known}). It was left untouched.`
+    case 'database.no_place':
+      return 'The database of this version has no place for this, so nothing was saved. The file itself is as it was.'
     case 'database.not_ours':
       return 'The file that should be the database belongs to another program. It was left untouched.'
     case 'database.other_history':
