@@ -3,6 +3,7 @@ import { StrictMode } from 'react'
 import { createRoot } from 'react-dom/client'
 import { Router } from 'wouter'
 import { useHashLocation } from 'wouter/use-hash-location'
+import { guardDrafts } from '../parts/editor/drafts.ts'
 import { ImportProvider } from '../parts/import/ImportProvider.tsx'
 import { NoticeProvider } from './notice.tsx'
 import { queryClient } from './queries.ts'
@@ -12,6 +13,7 @@ import { readTheme, showTheme } from './theme.ts'
 import { claimToken } from './token.ts'
 
 claimToken()
+guardDrafts()
 showTheme(readTheme())
 
 const root = document.getElementById('root')

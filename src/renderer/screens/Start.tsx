@@ -1,3 +1,5 @@
+import { useState } from 'react'
+import { Link } from 'wouter'
 import { messageOf } from '../app/client.ts'
 import { usePageTitle } from '../app/focus.ts'
 import { useAbout, useBuilds } from '../app/queries.ts'
@@ -7,6 +9,7 @@ import { SkipLink } from '../parts/SkipLink.tsx'
 import { BuildList } from '../parts/start/BuildList.tsx'
 import { DemoOffer } from '../parts/start/DemoOffer.tsx'
 import { Foot } from '../parts/start/Foot.tsx'
+import { NewBuild } from '../parts/start/NewBuild.tsx'
 import { SafetyNote } from '../parts/start/SafetyNote.tsx'
 import { Welcome } from '../parts/start/Welcome.tsx'
 import { Waiting } from '../parts/Waiting.tsx'
@@ -17,6 +20,7 @@ export function Start() {
   const about = useAbout()
   const builds = useBuilds()
   const { pick, reading } = useImport()
+  const [creating, setCreating] = useState(false)
   const empty = builds.data?.ok === true && builds.data.value.length === 0
   return (
     <div className="start">
@@ -24,12 +28,23 @@ export function Start() {
       <header className="start-head">
         <h1>Steerwright</h1>
         <p>Steering upgrades on solid front axles: measured, checked, planned and recorded.</p>
+        <nav className="places" aria-label="Places">
+          <Link href="/shelf" className="place">
+            Shelf
+          </Link>
+          <Link href="/identify" className="place">
+            What is this?
+          </Link>
+        </nav>
       </header>
       <main id="builds" tabIndex={-1} className="start-main">
         {about.data?.database.ok === false && <DatabaseTrouble problems={about.data.database.problems} folder={about.data.dataFolder} />}
         {empty && <Welcome />}
         <div className="start-bar">
           <h2>{empty ? 'Begin' : 'Builds'}</h2>
+          <button type="button" className="button" aria-haspopup="dialog" onClick={() => setCreating(true)}>
+            New build…
+          </button>
           <button type="button" className={empty ? 'button' : 'button button-strong'} onClick={pick} aria-disabled={reading}>
             {reading ? 'Reading…' : 'Import a build file…'}
           </button>
@@ -39,6 +54,7 @@ export function Start() {
         {builds.data?.ok === true && <DemoOffer quiet={!empty} />}
       </main>
       <SafetyNote />
+      {creating && <NewBuild onClose={() => setCreating(false)} />}
       <Foot about={about.data} />
     </div>
   )

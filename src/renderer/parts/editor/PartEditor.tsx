@@ -1,0 +1,197 @@
+import { type ReactNode, useCallback, useMemo, useRef, useState } from 'react'
+import type { Problem } from '../../../shared/contract/contract.ts'
+import { PART_KINDS, type PartFile, type PartKind } from '../../../shared/model/part.ts'
+import { usePartCheck } from '../../app/asking.ts'
+import { useShortcut } from '../../app/keys.ts'
+import { useNotice } from '../../app/notice.tsx'
+import type { Units } from '../../app/queries.ts'
+import { BUYING, describing, type Field } from '../fields/kinds.ts'
+import { ChoiceField, PartField, TextField } from '../fields/PartField.tsx'
+import { ProblemList } from '../ProblemList.tsx'
+import { Sheet } from '../Sheet.tsx'
+import { useDraft } from './drafts.ts'
+import { EndsEditor } from './EndsEditor.tsx'
+import { blankForm, differs, formOf, idFrom, type PartForm, partOf } from './form.ts'
+
+export interface Save {
+  readonly form: PartForm
+  readonly part: PartFile
+  /** the part that the fields were laid out from; null for a new one */
+  readonly from: PartFile | null
+}
+
+/**
+ * The fields of a part. What is typed is kept as a draft until it is saved or thrown away on purpose, so going elsewhere loses
+ * nothing; what is wrong is said at its field, and what was typed stays.
+ */
+export function PartEditor(props: {
+  /** where the draft is kept */
+  readonly place: string
+  readonly stored: PartFile | null
+  readonly units: Units
+  readonly saving: string
+  /** gives the problems met; none where it is saved */
+  readonly onSave: (save: Save) => Promise<readonly Problem[]>
+  /** what can be done about a refusal that is about no field */
+  readonly remedy?: ((problems: readonly Problem[]) => ReactNode) | undefined
+  readonly children?: ReactNode
+}) {
+  const { stored, onSave } = props
+  const [draft, setDraft] = useDraft(props.place)
+  const laidOut = useMemo(() => (stored === null ? blankForm('adapter') : formOf(stored)), [stored])
+  const form = draft?.form ?? laidOut
+  const from = draft === undefined ? stored : draft.from
+  const part = partOf(form)
+  const check = usePartCheck(part, props.units)
+  const [asked, setAsked] = useState(false)
+  const [busy, setBusy] = useState(false)
+  const [refused, setRefused] = useState<readonly Problem[]>([])
+  const [leaving, setLeaving] = useState(false)
+  const box = useRef<HTMLFormElement>(null)
+  const tell = useNotice()
+
+  const change = (next: PartForm) => setDraft(differs(next, from) ? { form: next, from } : null)
+  const set = (key: string, value: string) => change({ ...form, values: { ...form.values, [key]: value } })
+  const fields = [...describing(form.kind), ...BUYING]
+  const typedAt = (place: string): boolean => asked || textAt(form, place) !== ''
+  const wrong = [...refused, ...(check.data?.ok === false ? check.data.problems : [])]
+  const problemAt = (place: string): string | null =>
+    typedAt(place) ? (wrong.find((problem) => problem.place === place)?.sentence ?? null) : null
+  const elsewhere = refused.filter((problem) => !hasField(problem.place, fields))
+
+  const save = useCallback(async () => {
+    if (busy) return
+    setAsked(true)
+    setBusy(true)
+    const problems = await onSave({ form, part, from })
+    setBusy(false)
+    setRefused(problems)
+    if (problems.length === 0) {
+      setAsked(false)
+      setDraft(null)
+      return
+    }
+    tell(
+      problems.length === 1 ? 'Not saved: one thing is to be put right.' : `Not saved: ${problems.length} things are to be put right.`,
+      'trouble',
+    )
+    // after the fields have been told what is wrong with them
+    setTimeout(() => box.current?.querySelector<HTMLElement>('[aria-invalid="true"], .editor-refused')?.focus(), 60)
+  }, [busy, onSave, form, part, from, setDraft, tell])
+  useShortcut('s', save)
+
+  return (
+    <form
+      ref={box}
+      className="editor"
+      noValidate
+      onSubmit={(event) => {
+        event.preventDefault()
+        void save()
+      }}
+      onChange={() => refused.length > 0 && setRefused([])}
+    >
+      {elsewhere.length > 0 && (
+        <section className="trouble editor-refused" role="alert" tabIndex={-1} aria-label="Not saved">
+          <ProblemList problems={elsewhere} />
+          {props.remedy?.(elsewhere)}
+        </section>
+      )}
+      {props.children}
+      <section aria-labelledby="what">
+        <h2 id="what">What it is</h2>
+        <div className="fields">
+          <ChoiceField
+            label="Kind"
+            needed
+            choices={PART_KINDS}
+            value={form.kind}
+            problem={problemAt('kind')}
+            onChange={(kind) => change({ ...form, kind: kind as PartKind })}
+          />
+          <FieldsOf fields={describing(form.kind)} form={form} problemAt={problemAt} set={set} />
+          {stored === null && (
+            <TextField
+              label="Id in files"
+              hint="small letters, figures and hyphens"
+              value={form.idFollows ? idFrom(form.values.name ?? '') : form.id}
+              problem={problemAt('id')}
+              onChange={(id) => change({ ...form, id, idFollows: false })}
+            />
+          )}
+        </div>
+      </section>
+      <EndsEditor ends={form.ends} units={props.units} problemAt={problemAt} onChange={(ends) => change({ ...form, ends })} />
+      <section aria-labelledby="buying">
+        <h2 id="buying">Where it comes from</h2>
+        <div className="fields">
+          <FieldsOf fields={BUYING} form={form} problemAt={problemAt} set={set} />
+        </div>
+      </section>
+      <div className="editor-foot">
+        <button type="submit" className="button button-strong" disabled={busy}>
+          {busy ? 'Saving…' : props.saving}
+        </button>
+        {draft !== undefined && (
+          <>
+            <button type="button" className="button" onClick={() => setLeaving(true)}>
+              Throw away what I typed…
+            </button>
+            <p className="quiet">Not saved yet. It stays here while you look elsewhere.</p>
+          </>
+        )}
+      </div>
+      {leaving && (
+        <Sheet title="Throw away what you typed?" role="alertdialog" onClose={() => setLeaving(false)}>
+          <p>{stored === null ? 'The new part will be empty again.' : 'The fields will show the part as it is stored.'}</p>
+          <div className="sheet-foot">
+            <button type="button" className="button" onClick={() => setLeaving(false)}>
+              Keep it
+            </button>
+            <button
+              type="button"
+              className="button button-danger"
+              onClick={() => {
+                setLeaving(false)
+                setAsked(false)
+                setRefused([])
+                setDraft(null)
+              }}
+            >
+              Throw it away
+            </button>
+          </div>
+        </Sheet>
+      )}
+    </form>
+  )
+}
+
+function FieldsOf(props: {
+  readonly fields: readonly Field[]
+  readonly form: PartForm
+  readonly problemAt: (place: string) => string | null
+  readonly set: (key: string, value: string) => void
+}) {
+  return props.fields.map((field) => (
+    <PartField
+      key={field.key}
+      field={field}
+      value={props.form.values[field.key] ?? ''}
+      problem={props.problemAt(field.key)}
+      onChange={(value) => props.set(field.key, value)}
+    />
+  ))
+}
+
+/** Place of a fault in an end: which end, and which of its fields. */
+const END = /^ends\[(\d+)\]\.(name|connection|note)$/
+
+function textAt(form: PartForm, place: string): string {
+  const end = END.exec(place)
+  if (end !== null) return form.ends[Number(end[1])]?.[end[2] as 'name' | 'connection' | 'note'] ?? ''
+  return place === 'id' ? (form.idFollows ? (form.values.name ?? '') : form.id) : (form.values[place] ?? '')
+}
+
+const hasField = (place: string, fields: readonly Field[]): boolean =>
+  END.test(place) || place === 'id' || place === 'kind' || fields.some((field) => field.key === place)
