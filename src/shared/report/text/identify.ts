@@ -206,7 +206,7 @@ export function readingProblem({ code, facts: f }: Issue): string | undefined {
     }
     case 'identify.missing': {
       const needs = list(f.needs)
-      const any = needs.includes('od') ? 'One of these is missing' : 'Missing'
+      const any = needs.includes('od') ? 'One of these readings is needed' : 'This reading is needed'
       return `${any}: ${needs.map((n) => NAME_WORDS[n] ?? n).join('; ')}.`
     }
     case 'identify.contradicts':
