@@ -5,7 +5,10 @@ import { middleOf, ms, times } from './measure.ts'
 /** The terminal program's whole run, against a bare `node -e 0` of the same Node. */
 export async function bench(): Promise<readonly string[]> {
   const root = join(import.meta.dirname, '../..')
-  const run = (...args: string[]) => () => spawnSync(process.execPath, args, { cwd: root, stdio: 'ignore' })
+  const run =
+    (...args: string[]) =>
+    () =>
+      spawnSync(process.execPath, args, { cwd: root, stdio: 'ignore' })
   const demo = join(root, 'src/main/procedures/demo/bought.json')
   const launcher = join(root, 'src/main/launch/cli.mjs')
   const bare = await middleOf(15, run('-e', '0'))

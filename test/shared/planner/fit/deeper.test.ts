@@ -11,7 +11,12 @@ const end = (typed: string) => {
 }
 const judge = (a: string, b: string) => {
   const verdict = fitEnds(end(a), end(b))
-  return { kind: verdict.kind, reasons: verdict.reasons.map((r) => r.code), measure: verdict.measure, words: verdictWords(verdict, showIn('inch')) }
+  return {
+    kind: verdict.kind,
+    reasons: verdict.reasons.map((r) => r.code),
+    measure: verdict.measure,
+    words: verdictWords(verdict, showIn('inch')),
+  }
 }
 
 /** 5/8-18 slotted nut of ASME B18.2.2: 0.547 in high, slots from 0.32 in; pin hole 0.172 in. Arm 0.75 in, shoulder 0.16 in off. */
@@ -64,7 +69,13 @@ describe('clamp: width and wall, common practice', () => {
   })
 
   it('refuses facets on ends that have none', () => {
-    for (const typed of ['7/8-18 male, wall 2 mm', 'clamp 1 in, wall 2 mm', 'tube 1 in, tilts 5°', 'bore 1 in, nut 5/8-18', '-6 JIC male, large 3 mm']) {
+    for (const typed of [
+      '7/8-18 male, wall 2 mm',
+      'clamp 1 in, wall 2 mm',
+      'tube 1 in, tilts 5°',
+      'bore 1 in, nut 5/8-18',
+      '-6 JIC male, large 3 mm',
+    ]) {
       expect(parseEnd(typed).ok, typed).toBe(false)
     }
   })
