@@ -1,5 +1,7 @@
 import * as z from 'zod'
 import { day, id, name, note, quantity } from './fields.ts'
+import { forces } from './forces.ts'
+import { geometry } from './geometry.ts'
 import { joint } from './joint.ts'
 import { part } from './part.ts'
 import { alignmentReading, torqueRecord, torqueSpec } from './records.ts'
@@ -34,6 +36,8 @@ export const buildFile = z.strictObject({
   build: header,
   vehicle,
   axle: axle.optional(),
+  geometry: geometry.optional(),
+  forces: forces.optional(),
   parts: z.array(part).max(5000),
   joints: z.array(joint).max(5000),
   survey: survey.optional(),
@@ -46,6 +50,9 @@ export const buildFile = z.strictObject({
 })
 
 /** The file as JSON holds it: every quantity and connection a string as typed. */
-export type BuildFile = z.input<typeof buildFile>
+export type BuildFile = Omit<z.input<typeof buildFile>, NotStored | 'limits'> & { limits?: StoredLimit[] | undefined }
+/** What the database has no columns for yet, and so the type of a stored file does not name. */
+type NotStored = 'geometry' | 'forces'
+type StoredLimit = Omit<z.input<typeof limit>, 'gap' | 'radius' | 'clearance'>
 /** The model: every quantity with its value beside what was typed, every connection understood. */
 export type Build = z.output<typeof buildFile>

@@ -38,8 +38,15 @@ export const limit = z.strictObject({
   what: z.enum(['knuckle stop', 'steering box', 'tyre contact', 'ram']),
   side: z.enum(['left', 'right', 'both']),
   travel: quantity('length', { positive: true, max: 2 }).optional(),
+  /** of the wheel on that side; of the pitman arm where the steering box is meant */
   angle: quantity('angle', { positive: true, max: 1.5 }).optional(),
-  /** plus and minus this, at the same place */
+  /** at a knuckle stop: between bolt and pad with the wheels straight ahead, straight across */
+  gap: quantity('length', { min: 0, max: 1 }).optional(),
+  /** from the kingpin to where stop or tyre touches, seen from above */
+  radius: quantity('length', { positive: true, max: 2 }).optional(),
+  /** at a tyre contact: how much room is to be left there */
+  clearance: quantity('length', { min: 0, max: 0.5 }).optional(),
+  /** plus and minus this: on the gap where there is one, otherwise on the tie rod's travel */
   uncertainty: quantity('length', { min: 0, max: 0.2 }).optional(),
   note: note.optional(),
 })

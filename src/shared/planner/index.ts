@@ -1,14 +1,22 @@
 import type { Build } from '../model/build.ts'
+import { planAlignment } from './alignment.ts'
+import { planBumpSteer } from './bump-steer.ts'
 import { planFluid } from './fluid.ts'
 import { planJoints } from './joints.ts'
 import { Ledger } from './ledger.ts'
+import { planLimits } from './limits.ts'
+import { gatherLinkage } from './linkage/gather.ts'
+import { gatherSteering } from './linkage/gather-rest.ts'
+import { planLinkage } from './linkage/linkage.ts'
 import { planParts } from './parts-list.ts'
 import type { Finding, Plan, Severity } from './plan.ts'
 import { planRams, reliefPressure } from './ram.ts'
+import { planRamInSpace } from './ram-space.ts'
 import { checkAdjusters } from './rules/adjusters.ts'
 import { checkHoseEnds } from './rules/hoses.ts'
 import { checkPressure } from './rules/pressure.ts'
 import { planSteps } from './steps.ts'
+import { planStrokes } from './strokes.ts'
 import { planSurvey } from './survey.ts'
 import { planTorques } from './torques.ts'
 
@@ -28,6 +36,14 @@ export function plan(build: Build): Plan {
   checkHoseEnds(build, ledger)
   const { result: survey, picture } = planSurvey(build, ledger)
   const rams = planRams(build, survey, ledger)
+  const known = gatherLinkage(build, ledger)
+  const steering = known && gatherSteering(build, known, ledger)
+  const limits = planLimits(build, steering, ledger)
+  const linkage = steering && planLinkage(build, steering, limits, ledger)
+  if (steering) planRamInSpace(steering, limits, ledger)
+  const strokes = steering && planStrokes(steering, limits)
+  const bumpSteer = steering && planBumpSteer(build, steering, limits, ledger)
+  planAlignment(build, known, ledger)
   checkPressure(build, reliefPressure(build, false, ledger)?.si, ledger)
   planFluid(build, rams, ledger)
   const torques = planTorques(build, joints, ledger)
@@ -41,6 +57,10 @@ export function plan(build: Build): Plan {
     torques,
     steps,
     survey: picture,
+    linkage,
+    limits,
+    strokes,
+    bumpSteer,
   }
 }
 

@@ -1,7 +1,7 @@
 import { evaluate, type FormulaCard, type Inputs, type SymbolCards } from '../formulas/card.ts'
 import type { Dimension, Quantity, Typed } from '../quantities/dimension.ts'
 import type { Finding, KnownValue, Origin, PlanNumber, Subject } from './plan.ts'
-import { SUM } from './plan.ts'
+import { SEARCH, SUM } from './plan.ts'
 
 /** A value of known dimension with where it came from; base SI. */
 export interface Known<D extends Dimension = Dimension> extends KnownValue {
@@ -53,6 +53,18 @@ export class Ledger {
     const total = Object.values(terms).reduce((sum, term) => sum + term.si, 0) as Quantity<D>
     this.numbers.push({ id, dimension, si: total, card: SUM, inputs: terms })
     return { dimension, si: total, origin: { kind: 'number', id } }
+  }
+
+  /** Writes down a value that was searched for along the travel: where something comes to the values in `inputs`. */
+  searched<D extends Dimension>(id: string, dimension: D, si: Quantity<D>, inputs: Readonly<Record<string, Known>>): Known<D> {
+    this.numbers.push({ id, dimension, si, card: SEARCH, inputs })
+    return { dimension, si, origin: { kind: 'number', id } }
+  }
+
+  /** A number written down before. */
+  known<D extends Dimension>(id: string, dimension: D): Known<D> | undefined {
+    const number = this.numbers.find((n) => n.id === id)
+    return number && { dimension, si: number.si as Quantity<D>, origin: { kind: 'number', id } }
   }
 
   /** Gives a number already written down its expanded uncertainty (k = 2), base SI. */

@@ -1,6 +1,7 @@
 import type { Dimension } from '../quantities/dimension.ts'
 import type { Fact } from '../result/result.ts'
 import type { Verdict } from './fit/verdict.ts'
+import type { BumpSteerPlan, LimitsPlan, LinkagePlan, StrokeLine } from './linkage/plan-types.ts'
 
 /** `stops`: the build must not go on like this. `look`: a person must look and decide. `noted`: for information. */
 export type Severity = 'stops' | 'look' | 'noted'
@@ -48,6 +49,9 @@ export interface KnownValue {
 /** In place of a card: the number is the sum of its inputs. */
 export const SUM = 'sum'
 
+/** In place of a card: the place along the travel was searched for at which something reaches the value named. */
+export const SEARCH = 'search'
+
 /** A number of the plan with all of its working: the card it was computed by and where each symbol's value came from. */
 export interface PlanNumber {
   readonly id: string
@@ -56,7 +60,7 @@ export interface PlanNumber {
   readonly si: number
   /** expanded uncertainty (k = 2), base SI, where it is known */
   readonly uncertainty?: number
-  /** id of the card it was computed by, or {@link SUM} */
+  /** id of the card it was computed by, or {@link SUM}, or {@link SEARCH} */
   readonly card: string
   readonly inputs: Readonly<Record<string, KnownValue>>
 }
@@ -141,4 +145,8 @@ export interface Plan {
   readonly torques: readonly TorqueLine[]
   readonly steps: readonly Step[]
   readonly survey: SurveyPicture | null
+  readonly linkage: LinkagePlan | null
+  readonly limits: LimitsPlan | null
+  readonly strokes: readonly StrokeLine[] | null
+  readonly bumpSteer: BumpSteerPlan | null
 }

@@ -6,6 +6,7 @@ import { isHelper, numberTexts } from './numbers.ts'
 import { cautionsSection, checklistSection } from './sections/checklist.ts'
 import { lookSection, stopsSection } from './sections/findings.ts'
 import { fitSection } from './sections/fit.ts'
+import { alignmentSection, isAlignmentNumber, isLimitNumber, limitsSection } from './sections/limits.ts'
 import { partsSection } from './sections/parts.ts'
 import { summarySection } from './sections/summary.ts'
 import { surveySection } from './sections/survey.ts'
@@ -33,7 +34,17 @@ export function makeDocument(build: Build, plan: Plan, { units, printedOn }: Doc
     partsSection(plan),
     fitSection(build, plan, show),
     surveySection(build, plan, numbers.filter(ofSurvey), units),
-    ramSection(numbers.filter((n) => !ofSurvey(n))),
+    limitsSection(
+      plan,
+      numbers.filter((n) => isLimitNumber(n.id)),
+      units,
+    ),
+    ramSection(numbers.filter((n) => !ofSurvey(n) && !isLimitNumber(n.id) && !isAlignmentNumber(n.id))),
+    alignmentSection(
+      plan,
+      numbers.filter((n) => isAlignmentNumber(n.id)),
+      units,
+    ),
     torqueSection(plan, show),
     checklistSection(build, plan),
     cautionsSection(plan),

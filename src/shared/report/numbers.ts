@@ -24,8 +24,8 @@ function numberText(n: PlanNumber, units: UnitSystem): NumberText {
 /** Lengths that were read from a tape are given back as the tape shows them. */
 const readFromTape = (n: PlanNumber): boolean => n.dimension === 'length' && n.id.startsWith('survey.') && !isHelper(n.id)
 
-/** A number that only serves another: the parts of an uncertainty. It has its working, but no line of its own in a section. */
-export const isHelper = (id: string): boolean => /\.u-|\.[uU]$/.test(id)
+/** A number that only serves another: the parts of an uncertainty, the steps on the way to a place. It has its working, but no line of its own in a section. */
+export const isHelper = (id: string): boolean => /\.(?:u|via)-|\.[uU]$/.test(id)
 
 function shownValue(n: PlanNumber, units: UnitSystem): { value: string; uncertainty: string | null } {
   const tape = readFromTape(n) ? showTape(n.si, units) : null

@@ -1,6 +1,6 @@
 import { findFormula } from '../formulas/index.ts'
 import type { Build } from '../model/build.ts'
-import { type KnownValue, type Plan, type PlanNumber, SUM } from '../planner/plan.ts'
+import { type KnownValue, type Plan, type PlanNumber, SEARCH, SUM } from '../planner/plan.ts'
 import { exhaustive } from '../result/result.ts'
 import type { Source, SourceMark } from '../standards/source.ts'
 import type { WorkingText } from './document.ts'
@@ -38,7 +38,7 @@ export function workingTexts(build: Build, plan: Plan, units: UnitSystem): Worki
 }
 
 function workingText(build: Build, n: PlanNumber, units: UnitSystem): WorkingText {
-  const method = n.card === SUM ? sumOf(build, n, units) : methodOf(n, units)
+  const method = n.card === SUM ? sumOf(build, n, units) : n.card === SEARCH ? searchOf(build, n, units) : methodOf(n, units)
   const values = Object.fromEntries(method.inputs.map(({ symbol, shown }) => [symbol, shown]))
   return {
     id: n.id,
@@ -97,6 +97,25 @@ function sumOf(build: Build, n: PlanNumber, units: UnitSystem): Method {
     result: 'S',
     inputs,
     source: 'Plain addition.',
+    remark: null,
+  }
+}
+
+/** A search has no card either: the plan-view geometry is solved at one travel after another until the value is met. */
+function searchOf(build: Build, n: PlanNumber, units: UnitSystem): Method {
+  const inputs = Object.entries(n.inputs).map(([symbol, value]) => ({
+    symbol,
+    meaning: termMeaning(build, value),
+    value,
+    shown: showIn(units)(value.si, value.dimension),
+  }))
+  return {
+    title: 'Searched for along the travel',
+    // a dash is no arithmetic, so the words are set as they are
+    equation: 'x — the travel at which the value below is met',
+    result: 'x',
+    inputs,
+    source: 'Plan-view geometry of the steering, solved at one travel after another until the value is met (halving and interpolation).',
     remark: null,
   }
 }

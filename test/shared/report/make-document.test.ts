@@ -39,6 +39,7 @@ describe('makeDocument', () => {
       'parts',
       'fit',
       'survey',
+      'limits',
       'ram',
       'torque',
       'checklist',

@@ -28,7 +28,7 @@ const sources = (pattern: string): string =>
   globSync(pattern, { cwd: ROOT })
     .map((path) => readFileSync(resolve(ROOT, path), 'utf8'))
     .join('\n')
-const planner = sources('src/shared/planner/{*,rules/*}.ts')
+const planner = sources('src/shared/planner/{*,rules/*,linkage/*}.ts')
 const fit = sources('src/shared/planner/fit/*.ts')
 
 const PIPE_AND_FLAT = [
@@ -137,7 +137,7 @@ describe('steps, cautions and chosen values', () => {
   it.each(quoted(steps, /cautions: \[[^\]]+\]/g))('caution %s', (code) => {
     expect(cautionText(code).length).toBeGreaterThan(30)
   })
-  it.each(quoted(planner, /chosen\([^()]*(?:\([^()]*\)[^()]*)*'[^']+'\)/g).filter((q) => !['ratio', 'angle'].includes(q)))(
+  it.each(quoted(planner, /chosen\([^()]*(?:\([^()]*\)[^()]*)*'[^']+'\)/g).filter((q) => !['ratio', 'angle', 'length'].includes(q)))(
     'chosen: %s',
     (why) => {
       expect(chosenWords(why)).not.toBe(why)

@@ -18,6 +18,8 @@ export interface Linkage {
   readonly rod: number
   /** total static toe, both wheels together, toe-in positive: at zero travel the left wheel stands at -toe/2, the right at toe/2 */
   readonly toe: number
+  /** where the rod's middle stands at zero travel, to the right */
+  readonly middle: number
   /** on which side of the way from its kingpin to the other joint each joint lies, as the linkage is built */
   readonly branch: { readonly left: Branch; readonly right: Branch }
 }
@@ -34,7 +36,7 @@ export interface LinkageState {
   readonly b: Vec
 }
 
-export type LinkageInput = Omit<Linkage, 'rod' | 'toe' | 'branch'> & ({ readonly rod: number } | { readonly toe: number })
+export type LinkageInput = Omit<Linkage, 'rod' | 'toe' | 'middle' | 'branch'> & ({ readonly rod: number } | { readonly toe: number })
 
 const LEFT = -1
 const RIGHT = 1
@@ -80,7 +82,7 @@ export function makeLinkage(input: LinkageInput): Result<Linkage> {
   }
   const [a, b] = [joint(input, 'left', -toe / 2), joint(input, 'right', toe / 2)]
   const branch = { left: branchOf(kingpin(input, 'left'), b, a), right: branchOf(kingpin(input, 'right'), a, b) }
-  return ok({ tieRod, spacing, left, right, rod: 'rod' in input ? input.rod : distance(a, b), toe, branch })
+  return ok({ tieRod, spacing, left, right, rod: 'rod' in input ? input.rod : distance(a, b), toe, middle: (a.x + b.x) / 2, branch })
 }
 
 /** The same linkage seen in a mirror standing along the vehicle. */
@@ -88,14 +90,11 @@ export const mirrored = (l: Linkage): Linkage => ({
   ...l,
   left: l.right,
   right: l.left,
+  middle: -l.middle,
   branch: { left: l.branch.right === 1 ? -1 : 1, right: l.branch.left === 1 ? -1 : 1 },
 })
 
-const travelOf = (l: Linkage, a: Vec, b: Vec): number => {
-  const middle = ((a.x + b.x) * sense(l)) / 2
-  const [a0, b0] = [joint(l, 'left', -l.toe / 2), joint(l, 'right', l.toe / 2)]
-  return middle - ((a0.x + b0.x) * sense(l)) / 2
-}
+const travelOf = (l: Linkage, a: Vec, b: Vec): number => ((a.x + b.x) / 2 - l.middle) * sense(l)
 
 /** The linkage with one wheel at an angle, in closed form; undefined where the rod does not reach (circle and circle do not meet). */
 export function stateAtAngle(l: Linkage, side: 'left' | 'right', angle: number): LinkageState | undefined {

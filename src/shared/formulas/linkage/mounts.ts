@@ -172,3 +172,46 @@ export const pitmanAngle = defineFormula({
     return si(Math.atan2(dy, dx) + b * Math.acos((dx ** 2 + dy ** 2 + p ** 2 - l ** 2) / (2 * p * Math.hypot(dx, dy))), 'angle')
   },
 })
+
+export const placeFromKingpin = defineFormula({
+  id: 'place.from-kingpin',
+  title: 'A place measured from a kingpin, along the axle',
+  equation: 'x = h * (w / 2 - a)',
+  symbols: {
+    w: { meaning: 'distance between the kingpins', dimension: 'length', above: 0 },
+    a: length('from that kingpin towards the other one'),
+    h: { meaning: 'which kingpin: 1 right, -1 left', dimension: 'ratio', min: -1, max: 1 },
+  },
+  result: { symbol: 'x', meaning: 'to the right of the middle between the kingpins', dimension: 'length' },
+  source: geometry,
+  examples: [
+    { given: { w: '58 in', a: '9 in', h: '1' }, gives: '20 in', tolerance: 1e-9, ...exact },
+    { given: { w: '58 in', a: '9 in', h: '-1' }, gives: '-20 in', tolerance: 1e-9, ...exact },
+  ],
+  compute: ({ w, a, h }) => si(h * (w / 2 - a), 'length'),
+})
+
+export const placeFromRightEnd = defineFormula({
+  id: 'place.from-right-end',
+  title: 'A place on the tie rod measured from its right joint',
+  equation: 's = c - a',
+  symbols: {
+    c: { meaning: 'length of the tie rod, joint to joint', dimension: 'length', above: 0 },
+    a: length('along the rod from its right joint'),
+  },
+  result: { symbol: 's', meaning: 'along the rod from its left joint', dimension: 'length' },
+  source: geometry,
+  examples: [{ given: { c: '50 in', a: '12 in' }, gives: '38 in', tolerance: 1e-9, ...exact }],
+  compute: ({ c, a }) => si(c - a, 'length'),
+})
+
+export const limitTravelASide = defineFormula({
+  id: 'limit.travel-a-side',
+  title: 'Travel to one side',
+  equation: 't = abs(x)',
+  symbols: { x: length('travel of the tie rod, left turn positive') },
+  result: { symbol: 't', meaning: 'travel to that side', dimension: 'length' },
+  source: geometry,
+  examples: [{ given: { x: '-4 in' }, gives: '4 in', tolerance: 1e-9, ...exact }],
+  compute: ({ x }) => si(Math.abs(x), 'length'),
+})

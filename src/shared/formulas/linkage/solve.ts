@@ -36,12 +36,12 @@ export function root(f: (x: number) => number, from: number, to: number): number
 
 const GOLDEN = (Math.sqrt(5) - 1) / 2
 
-/** Where `f` is least between two places, for an `f` with one valley there; to a millionth of the way between them. */
+/** Where `f` is least between two places, for an `f` with one valley there; to a ten-thousandth of the way between them. */
 export function leastAt(f: (x: number) => number, from: number, to: number): number {
   let [low, high] = [from, to]
   let [a, b] = [high - GOLDEN * (high - low), low + GOLDEN * (high - low)]
   let [fa, fb] = [f(a), f(b)]
-  while (high - low > 1e-6 * (to - from)) {
+  while (high - low > 1e-4 * (to - from)) {
     if (fa <= fb) {
       ;[high, b, fb] = [b, a, fa]
       a = high - GOLDEN * (high - low)

@@ -21,36 +21,33 @@ export const limitFromBounds = defineFormula({
 export const limitFromGap = defineFormula({
   id: 'limit.u-from-gap',
   title: 'Uncertainty of the travel from that of a gap',
-  equation: 'u_x = u_g * l / (R * cos(delta / 2))',
+  equation: 'u_x = u_g * x / g',
   symbols: {
     u_g: deviation('the gap'),
-    l: { meaning: 'travel of the rod for a radian of that wheel', dimension: 'length', above: 0 },
-    R: { meaning: 'from the kingpin to where the stop touches', dimension: 'length', above: 0 },
-    delta: { meaning: 'wheel angle at which it touches', dimension: 'angle', min: 0, max: 1.5 },
+    x: { meaning: 'travel at which the stop touches', dimension: 'length', above: 0 },
+    g: { meaning: 'gap at the stop, wheels straight', dimension: 'length', above: 0 },
   },
   result: { symbol: 'u_x', meaning: 'standard uncertainty of the travel', dimension: 'length' },
-  source: { ...gum, id: 'jcgm-100-5.1', cites: 'JCGM 100:2008 (GUM), 5.1: law of propagation of uncertainty' },
-  examples: [
-    { given: { u_g: '0.5 mm', l: '160 mm', R: '120 mm', delta: '34°' }, gives: '0.697128 mm', tolerance: 1e-5, ...digits },
-    { given: { u_g: '0.5 mm', l: '120 mm', R: '120 mm', delta: '0°' }, gives: '0.5 mm', tolerance: 1e-9, ...exact },
-  ],
-  compute: ({ u_g, l, R, delta }) => si((u_g * l) / (R * Math.cos(delta / 2)), 'length'),
+  source: { ...gum, id: 'jcgm-100-5.1', cites: 'JCGM 100:2008 (GUM), 5.1: law of propagation of uncertainty, first approximation' },
+  examples: [{ given: { u_g: '0.5 mm', x: '100 mm', g: '70 mm' }, gives: '0.714286 mm', tolerance: 1e-5, ...digits }],
+  remark: 'In proportion; the arms lean at lock, which makes it a tenth or so too large.',
+  compute: ({ u_g, x, g }) => si((u_g * x) / g, 'length'),
 })
 
 export const limitLessClearance = defineFormula({
   id: 'limit.less-clearance',
-  title: 'Travel up to the clearance wanted',
-  equation: 'x = x_c - g * l / R',
+  title: 'Wheel angle up to the clearance wanted',
+  equation: 'delta = delta_c - 2 * asin(g / (2 * R))',
   symbols: {
-    x_c: { meaning: 'travel at which the tyre or wheel touches', dimension: 'length' },
+    delta_c: { meaning: 'wheel angle at which tyre or wheel touches', dimension: 'angle', above: 0, max: 1.5 },
     g: { meaning: 'clearance wanted at that place', dimension: 'length', min: 0 },
-    l: { meaning: 'travel of the rod for a radian of that wheel', dimension: 'length', above: 0 },
     R: { meaning: 'from the kingpin to that place, seen from above', dimension: 'length', above: 0 },
   },
-  result: { symbol: 'x', meaning: 'travel at which the clearance is used up', dimension: 'length' },
-  source: { id: 'clearance', cites: 'Arc of the touching place about the kingpin', mark: 'derived' },
-  examples: [{ given: { x_c: '120 mm', g: '20 mm', l: '160 mm', R: '320 mm' }, gives: '110 mm', tolerance: 1e-9, ...exact }],
-  compute: ({ x_c, g, l, R }) => si(x_c - (g * l) / R, 'length'),
+  result: { symbol: 'delta', meaning: 'wheel angle at which the clearance is used up', dimension: 'angle' },
+  requires: [{ says: 'the clearance is within the circle: g <= 2 R', holds: ({ g, R }) => g <= 2 * R }],
+  source: { id: 'clearance', cites: 'Chord of the way that the touching place goes about the kingpin', mark: 'derived' },
+  examples: [{ given: { delta_c: '38°', g: '20 mm', R: '400 mm' }, gives: '35.13491°', tolerance: 1e-6, ...digits }],
+  compute: ({ delta_c, g, R }) => si(delta_c - 2 * Math.asin(g / (2 * R)), 'angle'),
 })
 
 export const limitMargin = defineFormula({

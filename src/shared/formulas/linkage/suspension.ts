@@ -1,6 +1,6 @@
 import { type Chain, chainAt, dragLinkJoint } from './chain.ts'
 import { kingpin, type Linkage, type LinkageRange, type LinkageState, stateAtAngle } from './linkage.ts'
-import { angleBetween, circlesMeet, minus, type Vec } from './plane.ts'
+import { angleBetween, circlesMeet, distance, minus, type Vec } from './plane.ts'
 import { root } from './solve.ts'
 
 /** What moves as the axle rises: the drag link between pitman arm and axle, and what holds the axle sideways. */
@@ -71,9 +71,9 @@ function byKnuckle(
 ): LinkageState | undefined {
   const pivot = kingpin(l, end.side)
   const before = dragLinkJoint(l, end, held)
-  const candidates = ([1, -1] as const).flatMap((branch) => circlesMeet(pivot, Math.hypot(end.arm.x, end.arm.y), ball, link, branch) ?? [])
-  const apart = (p: Vec) => Math.hypot(p.x - before.x, p.y - before.y)
-  const [nearest] = candidates.sort((p, q) => apart(p) - apart(q))
+  const radius = Math.hypot(end.arm.x, end.arm.y)
+  const [one, other] = [circlesMeet(pivot, radius, ball, link, 1), circlesMeet(pivot, radius, ball, link, -1)]
+  const nearest = one && other && distance(other, before) < distance(one, before) ? other : one
   return nearest && stateAtAngle(l, end.side, angleBetween(end.arm, minus(nearest, pivot)))
 }
 

@@ -2,6 +2,7 @@ import { findFormula } from '../../formulas/index.ts'
 import type { Finding } from '../../planner/plan.ts'
 import type { Show } from '../units.ts'
 import { labelOf } from './labels.ts'
+import { linkageWords } from './linkage.ts'
 import { MEASURES } from './measures.ts'
 import { verdictWords } from './verdicts.ts'
 
@@ -191,7 +192,13 @@ export function findingWords(finding: Finding, show: Show): FindingWords {
       return words ? words(facts) : { title: `Measure: ${facts.what}`, why: 'It is not known.', todo: 'Measure it and write it in.' }
     }
     default:
-      return { title: code, why: '', todo: '' }
+      return (
+        linkageWords(code, facts, (name) => (evidence.some((e) => e.name === name) ? n(name) : undefined)) ?? {
+          title: code,
+          why: '',
+          todo: '',
+        }
+      )
   }
 }
 

@@ -1,3 +1,5 @@
+import { LINKAGE_CHOICES, linkageLabel } from './linkage.ts'
+
 /** What each number of the plan is called. An id with a part's name in it ("ram.front-ram.push") is told by its last word. */
 const LABELS: Readonly<Record<string, string>> = {
   'survey.left': 'Travel to the left',
@@ -33,7 +35,7 @@ const OF_A_RAM: Readonly<Record<string, string>> = {
 
 /** The name of a number for the reader. */
 export function labelOf(id: string): string {
-  const known = LABELS[id]
+  const known = LABELS[id] ?? linkageLabel(id)
   if (known) return known
   const [kind, ...rest] = id.split('.')
   const last = rest.at(-1) ?? id
@@ -46,6 +48,7 @@ export function labelOf(id: string): string {
 /** Words for a value that the program chose. */
 export const chosenWords = (why: string): string =>
   ({
+    ...LINKAGE_CHOICES,
     coverage: 'coverage factor 2, about 95 in 100 (JCGM 100)',
     'ram parallel': 'ram taken as parallel to the tie rod, since its angle was not measured',
     'purge allowance': 'a quarter for purging and spills; common practice, no published source',

@@ -1,10 +1,12 @@
 import type { Finding } from '../../planner/plan.ts'
 import type { FindingWords } from './findings.ts'
+import { GEOMETRY_MEASURES } from './linkage.ts'
 
 type Facts = Finding['facts']
 
 /** What is not known, why it matters and how it is measured or looked up. */
 export const MEASURES: Readonly<Record<string, (facts: Facts) => FindingWords>> = {
+  ...GEOMETRY_MEASURES,
   'travel survey': () => ({
     title: 'Measure: the lock-to-lock travel',
     why: 'Without it nobody knows what stroke the ram needs, nor what stops the wheels.',
