@@ -1,3 +1,4 @@
+import { write as writeEnd } from '../../planner/across/end-text.ts'
 import { ASSUMED } from '../../planner/identify/read.ts'
 import type {
   Candidate,
@@ -25,6 +26,8 @@ export interface CandidateWords {
   readonly state: State
   /** what a real one measures, and what it belongs to */
   readonly says: readonly string[]
+  /** how it can be written as an end of a part: bare, and as each hydraulic end it may belong to */
+  readonly ends: readonly string[]
 }
 
 export interface IdentifyWords {
@@ -115,7 +118,26 @@ function answer({ candidates, what }: IdentifyResult): string {
 
 function candidateWords(c: Candidate, show: Show): CandidateWords {
   const { name, says } = c.what === 'thread' ? threadWords(c, show) : rowWords(c, show)
-  return { name, rank: c.rank, word: WORD[c.match], state: c.match === 'consistent' ? 'good' : 'unknown', says }
+  return { name, rank: c.rank, word: WORD[c.match], state: c.match === 'consistent' ? 'good' : 'unknown', says, ends: endsOf(c, show) }
+}
+
+/** The end as the trade writes it and `parseEnd` reads it. */
+function endsOf(c: Candidate, show: Show): readonly string[] {
+  switch (c.what) {
+    case 'thread': {
+      const bare = `${c.thread.designation}${c.hand === 'left' ? ' LH' : ''} ${c.sex}`
+      if (c.hand === 'left') return [bare]
+      const port = ({ family, size }: (typeof c.ports)[number]) =>
+        writeEnd({ kind: 'port', family, size, thread: c.thread, sex: c.sex }).typed
+      return [bare, ...c.ports.map(port)]
+    }
+    case 'taper':
+      return [`${c.row} taper stud`, `${c.row} taper hole`]
+    case 'tube':
+      return c.outside === undefined ? [] : [`tube ${show(c.outside, 'length')}`]
+    case 'spline':
+      return c.count === undefined ? [] : [`${c.count} splines male`, `${c.count} splines female`]
+  }
 }
 
 function threadWords(c: ThreadCandidate, show: Show): { name: string; says: string[] } {
