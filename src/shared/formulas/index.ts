@@ -28,12 +28,15 @@ import {
   boltOverturning,
   boltShearStress,
   clampLoadFactor,
+  clampOffset,
   clampSlip,
+  ramRodOut,
   secantLoadFactor,
   shearYield,
   stressDirect,
   studBending,
   threadStripArea,
+  tubeInsideDiameter,
 } from './forces/strength.ts'
 import {
   boxGearRatio,
@@ -317,6 +320,9 @@ export const FORMULAS: readonly FormulaCard[] = [
   viscosityAtTemperature,
   viscosityGradeMaximum,
   viscosityGradeMinimum,
+  tubeInsideDiameter,
+  clampOffset,
+  ramRodOut,
 ].sort((a, b) => (a.id < b.id ? -1 : 1))
 
 /** The card with this id, or undefined. */

@@ -1,6 +1,6 @@
 import { si } from '../../quantities/dimension.ts'
 import { defineFormula } from '../card.ts'
-import { arithmetic, mechanics } from '../sources.ts'
+import { arithmetic, geometry, mechanics } from '../sources.ts'
 
 const exact = { tolerance: 1e-6, because: 'exact, or seven figures', source: arithmetic } as const
 const force = (meaning: string) => ({ meaning, dimension: 'force', min: 0 }) as const
@@ -245,4 +245,39 @@ export const armBending = defineFormula({
   examples: [{ given: { F: '15 kN', l: '120 mm', b: '25 mm', h: '45 mm' }, gives: '213.3333 MPa', ...exact }],
   remark: 'A plain rectangle; twist from a joint above or below the arm is left out.',
   compute: ({ F, l, b, h }) => si((6 * F * l) / (b * h ** 2), 'pressure'),
+})
+
+export const tubeInsideDiameter = defineFormula({
+  id: 'tube.inside-diameter',
+  title: 'Inside diameter of a tube',
+  equation: 'd = D - 2 * t',
+  symbols: { D: length('outside diameter'), t: length('wall') },
+  result: { symbol: 'd', meaning: 'inside diameter', dimension: 'length' },
+  requires: [{ says: 'the tube has a hole: 2 t < D', holds: ({ D, t }) => 2 * t < D }],
+  source: geometry,
+  examples: [{ given: { D: '1.5 in', t: '0.25 in' }, gives: '1 in', ...exact }],
+  compute: ({ D, t }) => si(D - 2 * t, 'length'),
+})
+
+export const clampOffset = defineFormula({
+  id: 'clamp.offset',
+  title: "Distance of the ram's line from the tie rod's axis",
+  equation: 'e = sqrt(e_1^2 + e_2^2)',
+  symbols: { e_1: { meaning: 'fore and aft', dimension: 'length' }, e_2: { meaning: 'in height', dimension: 'length' } },
+  result: { symbol: 'e', meaning: "distance of the ram's pin from the rod's axis", dimension: 'length' },
+  source: geometry,
+  examples: [{ given: { e_1: '30 mm', e_2: '40 mm' }, gives: '50 mm', ...exact }],
+  compute: ({ e_1, e_2 }) => si(Math.hypot(e_1, e_2), 'length'),
+})
+
+export const ramRodOut = defineFormula({
+  id: 'ram.rod-out',
+  title: 'Length of the rod of a ram that is fully out, with its eye',
+  equation: 'L_2 = L_c + s - L_1',
+  symbols: { L_c: length('closed length, pin to pin'), s: length('stroke'), L_1: length('length of the body with its eye') },
+  result: { symbol: 'L_2', meaning: 'length of the thin part', dimension: 'length' },
+  requires: [{ says: 'the body is shorter than the ram fully out', holds: ({ L_c, s, L_1 }) => L_1 < L_c + s }],
+  source: geometry,
+  examples: [{ given: { L_c: '15 in', s: '8 in', L_1: '12 in' }, gives: '11 in', ...exact }],
+  compute: ({ L_c, s, L_1 }) => si(L_c + s - L_1, 'length'),
 })
