@@ -3,6 +3,7 @@ import { useEnd } from '../../app/asking.ts'
 import { sentences } from '../../app/build-file.ts'
 import type { Units } from '../../app/queries.ts'
 import { FieldShell } from '../fields/FieldShell.tsx'
+import { useCarried } from './carried.ts'
 import { EndChooser } from './EndChooser.tsx'
 import { EndReading } from './EndReading.tsx'
 
@@ -15,6 +16,7 @@ export function ConnectionField(props: {
   readonly onChange: (value: string) => void
 }) {
   const [choosing, setChoosing] = useState(false)
+  const carried = useCarried()
   const read = useEnd(props.value, props.units)
   const refused =
     props.value.trim() !== '' && read.data?.ok === false && !read.isPlaceholderData ? sentences(read.data.problems) : props.problem
@@ -37,6 +39,11 @@ export function ConnectionField(props: {
             <button type="button" className="button" aria-haspopup="dialog" onClick={() => setChoosing(true)}>
               Help me write it…
             </button>
+            {carried !== null && carried !== props.value && (
+              <button type="button" className="button" onClick={() => props.onChange(carried)}>
+                Use “{carried}”
+              </button>
+            )}
           </span>
         )}
       </FieldShell>
