@@ -61,12 +61,11 @@ export function PitchOverTurns() {
     >
       <polygon className="line-visible fill-part" points={`8,22 ${flanks(12, 108, 8, 20, 25, 'root')} 112,22 112,46 8,46`} />
       <Axis x1={4} x2={116} y={46} />
-      <line className="line-thin fill-none" x1={16} y1={19} x2={16} y2={5} />
-      <line className="line-thin fill-none" x1={96} y1={19} x2={96} y2={5} />
+      <line className="line-thin fill-none" x1={16} y1={19} x2={16} y2={6} />
+      <line className="line-thin fill-none" x1={96} y1={19} x2={96} y2={6} />
       <Between from={[16, 8]} to={[96, 8]} />
-      <rect className="fill-paper" x={38} y={3.5} width={36} height={8} />
-      <Label x={56} y={9.5}>
-        10 turns ÷ 10
+      <Label x={56} y={6}>
+        10 turns, divided by 10
       </Label>
       <Tool points={`20,13 ${flanks(20, 84, 8, 24, 19, 'crest')} 84,13`} />
       <Label x={60} y={57}>
