@@ -1,6 +1,7 @@
 import { travelAtPitman } from '../../formulas/linkage/chain.ts'
 import { stateAtTravel } from '../../formulas/linkage/linkage.ts'
 import { limitTravelASide, stopAngleFromGap } from '../../formulas/linkage/mounts.ts'
+import { ramLength } from '../../formulas/linkage/ram-space.ts'
 import { root } from '../../formulas/linkage/solve.ts'
 import { limitFromBounds, limitFromGap, limitLessClearance } from '../../formulas/linkage/stops.ts'
 import type { Build } from '../../model/build.ts'
@@ -8,7 +9,7 @@ import type { Limit } from '../../model/survey.ts'
 import { si, type Typed } from '../../quantities/dimension.ts'
 import { entered, type Known, type Ledger } from '../ledger.ts'
 import { anglesAt, travelAtAngle } from './angles.ts'
-import { atTravel } from './at-travel.ts'
+import { atTravel, spareOf } from './at-travel.ts'
 import { typed } from './gather.ts'
 import type { KnownSteering } from './gather-rest.ts'
 import { type LimitKind, type LimitLine, SIDES, type Side } from './plan-types.ts'
@@ -145,10 +146,13 @@ function ofRam(build: Build, { geometry: g, ram }: KnownSteering, side: Side, le
 /** The travel to a side at which the ram comes to an end; null: not within the linkage's range, or a size is not known. */
 export function ramReach(g: KnownSteering['geometry'], side: Side): number | null {
   const way = side === 'left' ? 1 : -1
+  const { ram } = g
+  if (!ram) return null
   const room = (travel: number): number => {
-    const s = atTravel(g, way * travel)
-    const ram = s.ok ? s.value.ram : null
-    return ram && ram.spareClosed !== null && ram.spareOpen !== null ? Math.min(ram.spareClosed, ram.spareOpen) : Number.NaN
+    const s = stateAtTravel(g.linkage, way * travel, g.range)
+    if (!s.ok) return Number.NaN
+    const { spareClosed, spareOpen } = spareOf(ram, ramLength(ram, s.value))
+    return spareClosed !== null && spareOpen !== null ? Math.min(spareClosed, spareOpen) : Number.NaN
   }
   if (!(room(0) > 0)) return room(0) <= 0 ? 0 : null
   const end = Math.abs(g.range[side].travel) * (1 - 1e-9)

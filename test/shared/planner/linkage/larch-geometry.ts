@@ -1,0 +1,63 @@
+/** Where the demo truck's joints are, as its owners taped them; invented. */
+export const LARCH_GEOMETRY = {
+  tieRod: {
+    toe: '1/16 in',
+    toeAt: '36 in',
+    above: '-1 in',
+  },
+  wheel: {
+    hubFace: '6 in',
+    offset: '-1 in',
+    loadedRadius: '17.2 in',
+    diameter: '35.8 in',
+    width: '12.5 in',
+  },
+  corner: {
+    out: '36 in',
+    ahead: '34 in',
+  },
+  pitman: {
+    from: 'left kingpin',
+    along: '14 1/2 in',
+    ahead: '-3/8 in',
+    ballAbove: '9 in',
+    length: '6 in',
+    points: 'behind',
+    angle: '0\u00b0',
+  },
+  dragLink: {
+    to: 'right knuckle',
+    armLength: '6 1/2 in',
+    armAngle: '10\u00b0',
+    armPoints: 'behind',
+    above: '4 in',
+  },
+  ram: {
+    from: 'left kingpin',
+    along: '9 in',
+    ahead: '-6 in',
+    above: '1 1/2 in',
+    rodEnd: 'left',
+    rodAlong: '27 3/16 in',
+    rodAhead: '0 in',
+    rodAbove: '2 1/4 in',
+    bodyLength: '13 in',
+    bodyDiameter: '2 1/4 in',
+    uncertainty: '1/8 in',
+  },
+  suspension: {
+    spring: 'coil',
+    bump: '4 in',
+    droop: '5 in',
+    trackBarLength: '34 in',
+    trackBarAbove: '-4 5/8 in',
+    trackBarFrameEnd: 'left',
+  },
+  casterSweep: {
+    turn: '20\u00b0',
+    leftOut: '1.2\u00b0',
+    leftIn: '-1.6\u00b0',
+    rightOut: '1.3\u00b0',
+    rightIn: '-1.6\u00b0',
+  },
+}
