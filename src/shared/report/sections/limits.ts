@@ -4,6 +4,7 @@ import type { Plan } from '../../planner/plan.ts'
 import { capital, column, state, text } from '../cells.ts'
 import type { Block, DocumentCell, NumberText, Section } from '../document.ts'
 import { bumpSteerDrawing } from '../drawings/bump-steer.ts'
+import { frontView } from '../drawings/front-view.ts'
 import { limitsLedgerDrawing } from '../drawings/limits-ledger.ts'
 import { planView } from '../drawings/plan-view.ts'
 import { LIMIT_LETTERS } from '../drawings/travel-scale.ts'
@@ -96,6 +97,8 @@ function strokeTable(strokes: readonly StrokeLine[], units: UnitSystem): Block {
 /** Bump steer and alignment: the curve and the numbers; null where there is neither. */
 export function alignmentSection(plan: Plan, numbers: readonly NumberText[], units: UnitSystem): Section | null {
   const blocks: Block[] = []
+  const front = plan.bumpSteer && plan.linkage && frontView(plan.linkage.geometry, plan.bumpSteer.rise.at(-1) ?? 0, units)
+  if (front) blocks.push({ kind: 'figure', drawing: front, caption: 'At ride height in thin lines, at full bump in wide ones.' })
   if (plan.bumpSteer) {
     blocks.push({
       kind: 'figure',

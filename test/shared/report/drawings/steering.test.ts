@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import type { Drawing, Item, Point } from '../../../../src/shared/report/drawing.ts'
 import { bumpSteerDrawing } from '../../../../src/shared/report/drawings/bump-steer.ts'
+import { frontView } from '../../../../src/shared/report/drawings/front-view.ts'
 import { limitsLedgerDrawing } from '../../../../src/shared/report/drawings/limits-ledger.ts'
 import { planView } from '../../../../src/shared/report/drawings/plan-view.ts'
 import { makeDocument } from '../../../../src/shared/report/index.ts'
@@ -80,6 +81,23 @@ describe('ledger and bump steer', () => {
     const d = bumpSteerDrawing(bumpSteer, 'metric')
     expect(d.items.filter((i) => i.kind === 'polyline')).toHaveLength(3)
     expect(d.description).toMatch(/Straight ahead: .* at full droop/)
+  })
+})
+
+describe('the front view', () => {
+  it.each([-0.127, 0, 0.1])('with a rise of %d m lies on its sheet', (rise) => {
+    const d = frontView(linkage.geometry, rise, 'inch')
+    if (!d) throw new Error('not drawn')
+    for (const { x, y } of d.items.flatMap(pointsOf)) {
+      expect(x).toBeGreaterThanOrEqual(-0.5)
+      expect(x).toBeLessThanOrEqual(d.width + 0.5)
+      expect(y).toBeGreaterThanOrEqual(-0.5)
+      expect(y).toBeLessThanOrEqual(d.height + 0.5)
+    }
+    expect(d.description).toContain(rise < 0 ? 'down' : 'up')
+  })
+  it('is left out where heights are not known', () => {
+    expect(frontView({ ...linkage.geometry, suspension: null }, 0, 'inch')).toBeNull()
   })
 })
 
