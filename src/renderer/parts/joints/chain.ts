@@ -7,6 +7,9 @@ import { addJoint, changePart, endAt, type JointFile, removeJoint } from './step
 
 const onShelf = (piece: PieceWords): boolean => piece.from === 'on the shelf'
 
+/** The name of a piece's end in the build: a piece to buy has none in a file yet, so one is made of what the end is called. */
+const endName = (piece: PieceWords, side: 'in' | 'out'): string => (onShelf(piece) ? piece[side].name : idFrom(piece[side].name))
+
 /** Ids of the pieces that lie on the shelf. */
 export const shelfIds = (chain: ChainWords): readonly string[] => chain.pieces.filter(onShelf).map((piece) => piece.id)
 
@@ -20,7 +23,7 @@ function partFor(piece: PieceWords, shelf: ReadonlyMap<string, PartFile>): PartF
     name: piece.name,
     ...(piece.price === null ? {} : { price: piece.price }),
     state: 'to order',
-    ends: [piece.in, piece.out],
+    ends: (['in', 'out'] as const).map((side) => ({ name: endName(piece, side), connection: piece[side].connection })),
   }
 }
 
@@ -36,7 +39,7 @@ export const putChain =
       const part = partFor(piece, shelf)
       const id = freeId(part.id, taken)
       taken.add(id)
-      return { part: { ...part, id }, in: `${id}/${piece.in.name}`, out: `${id}/${piece.out.name}` }
+      return { part: { ...part, id }, in: `${id}/${endName(piece, 'in')}`, out: `${id}/${endName(piece, 'out')}` }
     })
     const along = [joint.a, ...placed.flatMap((piece) => [piece.in, piece.out]), joint.b]
     const cleared = removeJoint(joint.id)(file) ?? file

@@ -16,13 +16,17 @@ export const jointsOf = (file: BuildFile, part: string, end?: string): readonly 
     [joint.a, joint.b].some((ref) => (end === undefined ? splitEndRef(ref).part === part : ref === `${part}/${end}`)),
   )
 
-/** The file without some joints, and without what refers to them. */
+/** The file without some joints, and out of the torques that name them; such a torque stays, with what was recorded of it. */
 function withoutJoints(file: BuildFile, gone: ReadonlySet<string>): BuildFile {
-  if (gone.size === 0) return file
-  const specs = file.torqueSpecs?.map((spec) =>
-    spec.joints === undefined ? spec : { ...spec, joints: spec.joints.filter((joint) => !gone.has(joint)) },
-  )
-  return { ...file, joints: file.joints.filter((joint) => !gone.has(joint.id)), ...(specs === undefined ? {} : { torqueSpecs: specs }) }
+  const joints = file.joints.filter((joint) => !gone.has(joint.id))
+  if (file.torqueSpecs === undefined) return { ...file, joints }
+  const torqueSpecs = file.torqueSpecs.map((spec) => {
+    if (spec.joints === undefined) return spec
+    const { joints: named, ...rest } = spec
+    const left = named.filter((joint) => !gone.has(joint))
+    return left.length === 0 ? rest : { ...rest, joints: left }
+  })
+  return { ...file, joints, torqueSpecs }
 }
 
 /** Takes a part out, with its joints, and out of the tasks that wait for it. */
