@@ -26,6 +26,10 @@ export function fileOf(rowsIn: RowsIn): BuildFile | undefined {
   handOut(TABLES.jointAid, 'joint', byId(joints), (joint, { aid }) => joint.with?.push(aid))
 
   const axle = first(TABLES.axle)
+  const geometry = first(TABLES.geometry)
+  const forces = first(TABLES.forces)
+  forces?.bolts?.push(...all(TABLES.boltGroup))
+  forces?.hoses?.push(...all(TABLES.hoseRun))
   const survey = first(TABLES.survey)
   survey?.madeSure.push(...all(TABLES.surveyMadeSure).map((row) => row.what))
   survey?.readings.push(...all(TABLES.reading))
@@ -48,6 +52,8 @@ export function fileOf(rowsIn: RowsIn): BuildFile | undefined {
     build,
     vehicle,
     ...(axle && { axle }),
+    ...(geometry && { geometry }),
+    ...(forces && { forces }),
     parts,
     joints,
     ...(survey && { survey }),

@@ -103,6 +103,10 @@ const SUFFIX = {
   torque: 'nm',
   time: 's',
   flow: 'm3_s',
+  angularSpeed: 'rad_s',
+  density: 'kg_m3',
+  kinematicViscosity: 'm2_s',
+  temperature: 'k',
 } as const satisfies Partial<Record<Dimension, string>>
 
 /** A quantity: what was typed in one column, its value in base SI beside it in another that ends in the unit. */

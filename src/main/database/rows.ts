@@ -40,6 +40,12 @@ export function rowsOf(file: BuildFile, changedAt: string): Result<readonly Tabl
   put(TABLES.build, { ...file.build, ...file }, { changed_at: changedAt }, ['build'])
   put(TABLES.vehicle, file.vehicle, { build_id }, ['vehicle'])
   if (file.axle) put(TABLES.axle, file.axle, { build_id }, ['axle'])
+  if (file.geometry) put(TABLES.geometry, file.geometry, { build_id }, ['geometry'])
+  if (file.forces) {
+    put(TABLES.forces, file.forces, { build_id }, ['forces'])
+    lines(TABLES.boltGroup, file.forces.bolts, { build_id }, ['forces', 'bolts'])
+    lines(TABLES.hoseRun, file.forces.hoses, { build_id }, ['forces', 'hoses'])
+  }
 
   lines(TABLES.part, file.parts, { build_id }, ['parts'])
   for (const [i, part] of file.parts.entries()) {

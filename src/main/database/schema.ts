@@ -7,6 +7,10 @@ import { SHELF_TABLES, TABLES } from './tables/index.ts'
 export const build = TABLES.build.drizzle
 export const vehicle = TABLES.vehicle.drizzle
 export const axle = TABLES.axle.drizzle
+export const geometry = TABLES.geometry.drizzle
+export const forces = TABLES.forces.drizzle
+export const boltGroup = TABLES.boltGroup.drizzle
+export const hoseRun = TABLES.hoseRun.drizzle
 export const part = TABLES.part.drizzle
 export const partEnd = TABLES.partEnd.drizzle
 export const plain = TABLES.plain.drizzle

@@ -50,9 +50,6 @@ export const buildFile = z.strictObject({
 })
 
 /** The file as JSON holds it: every quantity and connection a string as typed. */
-export type BuildFile = Omit<z.input<typeof buildFile>, NotStored | 'limits'> & { limits?: StoredLimit[] | undefined }
-/** What the database has no columns for yet, and so the type of a stored file does not name. */
-type NotStored = 'geometry' | 'forces'
-type StoredLimit = Omit<z.input<typeof limit>, 'gap' | 'radius' | 'clearance'>
+export type BuildFile = z.input<typeof buildFile>
 /** The model: every quantity with its value beside what was typed, every connection understood. */
 export type Build = z.output<typeof buildFile>

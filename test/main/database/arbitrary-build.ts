@@ -2,6 +2,8 @@ import fc from 'fast-check'
 import { type BuildFile, FORMAT, FORMAT_VERSION } from '../../../src/shared/model/build.ts'
 import { JOINT_AIDS } from '../../../src/shared/model/joint.ts'
 import { WHEEL_STOPPERS } from '../../../src/shared/model/survey.ts'
+import { forces } from './arbitrary-forces.ts'
+import { geometry } from './arbitrary-geometry.ts'
 import { type Part, part } from './arbitrary-part.ts'
 import { day, helpers, id, ids, name, note, typed, yes } from './arbitrary-values.ts'
 
@@ -90,6 +92,9 @@ const limits = ids(0, 3).chain((known) =>
         side: fc.constantFrom('left', 'right', 'both'),
         travel: typed('length', { positive: true, max: 2 }),
         angle: typed('angle', { positive: true, max: 1.5 }),
+        gap: typed('length', { min: 0, max: 1 }),
+        radius: typed('length', { positive: true, max: 2 }),
+        clearance: typed('length', { min: 0, max: 0.5 }),
         uncertainty: typed('length', { min: 0, max: 0.2 }),
         note,
       },
@@ -219,6 +224,8 @@ export const arbitraryBuild: fc.Arbitrary<BuildFile> = ids(0, 6)
         build: header,
         vehicle,
         axle,
+        geometry,
+        forces,
         parts: fc.constant(parts),
         joints: fc.constant(jointList),
         survey,

@@ -1,4 +1,5 @@
 import type { BuildFile } from '../../../src/shared/model/build.ts'
+import { fullForces, fullGeometry } from './full-steering.ts'
 
 /** A build in which every key that the model knows is there at least once. */
 export const fullBuild = (): BuildFile => ({
@@ -36,6 +37,8 @@ export const fullBuild = (): BuildFile => ({
     track: '66 in',
     notes: 'from a heavier vehicle',
   },
+  geometry: fullGeometry(),
+  forces: fullForces(),
   parts: [
     {
       kind: 'rod end',
@@ -113,7 +116,20 @@ export const fullBuild = (): BuildFile => ({
     ramAngle: '4°',
     note: 'cold',
   },
-  limits: [{ id: 'stop', what: 'knuckle stop', side: 'left', travel: '3.9 in', angle: '35°', uncertainty: '1 mm', note: 'bolt' }],
+  limits: [
+    {
+      id: 'stop',
+      what: 'knuckle stop',
+      side: 'left',
+      travel: '3.9 in',
+      angle: '35°',
+      gap: '0.9 in',
+      radius: '5.2 in',
+      clearance: '0.3 in',
+      uncertainty: '1 mm',
+      note: 'bolt',
+    },
+  ],
   torqueSpecs: [
     {
       id: 'clamp',

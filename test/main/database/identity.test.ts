@@ -7,6 +7,7 @@ import type { BuildFile } from '../../../src/shared/model/build.ts'
 import { checkBuild } from '../../../src/shared/model/exchange.ts'
 import { arbitraryBuild } from './arbitrary-build.ts'
 import { fullBuild } from './full-build.ts'
+import { fullForces, fullGeometry } from './full-steering.ts'
 import { codes, folder, must, NOW, open, opened, raw } from './stage.ts'
 
 const how = { replace: true, changedAt: NOW }
@@ -59,6 +60,8 @@ describe('file → database → file', () => {
       {
         ...bare,
         vehicle: { id: 'v', name: 'V', tyre: {}, notes: '' },
+        geometry: {},
+        forces: {},
         limits: [],
         torqueSpecs: [],
         torqueRecords: [],
@@ -66,6 +69,19 @@ describe('file → database → file', () => {
         tasks: [],
         sessions: [],
       },
+      {
+        ...bare,
+        vehicle: { id: 'v', name: 'V' },
+        geometry: emptied(fullGeometry()),
+        forces: emptied(fullForces()),
+      },
+      // one object at a time, so that none of them is taken for another
+      ...Object.keys(fullGeometry()).map((key) => ({ ...bare, vehicle: { id: 'v', name: 'V' }, geometry: { [key]: {} } })),
+      ...Object.entries(emptied(fullForces())).map(([key, empty]) => ({
+        ...bare,
+        vehicle: { id: 'v', name: 'V' },
+        forces: { [key]: empty },
+      })),
     ]
     for (const file of files) {
       const plain = JSON.parse(JSON.stringify(file))
@@ -200,6 +216,10 @@ it('saves and loads a build of 500 parts in well under a second', () => {
   // two saves and a load took about 0.2 s on two shared cores; the bound is there for what grows with the square
   expect(took).toBeLessThan(1_500)
 })
+
+/** Each object and list of it, with nothing in it. */
+const emptied = (value: object): object =>
+  Object.fromEntries(Object.entries(value).flatMap(([key, v]) => (typeof v === 'object' ? [[key, Array.isArray(v) ? [] : {}]] : [])))
 
 function named<T extends { build: { id: string } }>(file: T, id: string): T {
   return { ...file, build: { ...file.build, id } }

@@ -7,6 +7,9 @@ import { fullBuild } from './full-build.ts'
 import { codes, fileIn, folder, hash, MIGRATIONS, must, NOW, open, opened, raw } from './stage.ts'
 
 const how = { replace: true, changedAt: NOW }
+/** steps of today's schema */
+const TODAY = readMigrations(MIGRATIONS).length
+const COPY = `steerwright-${TODAY}-2026-03-01T09-30-00-000Z.sqlite`
 
 /** The migrations as they are, with further ones behind them. */
 function longer(...steps: readonly string[]): string {
@@ -56,11 +59,11 @@ describe('a migration', () => {
     expect(db.loadBuild('larch')).toStrictEqual(fullBuild())
     expect(raw(db.path).prepare('SELECT id FROM tool').pluck().all()).toEqual(['tape'])
 
-    expect(readdirSync(join(where, 'backups'))).toEqual(['steerwright-2-2026-03-01T09-30-00-000Z.sqlite'])
-    const copy = raw(join(where, 'backups', 'steerwright-2-2026-03-01T09-30-00-000Z.sqlite'), { readonly: true })
+    expect(readdirSync(join(where, 'backups'))).toEqual([COPY])
+    const copy = raw(join(where, 'backups', COPY), { readonly: true })
     expect(copy.pragma('integrity_check', { simple: true })).toBe('ok')
     expect(copy.pragma('foreign_key_check')).toEqual([])
-    expect(copy.pragma('user_version', { simple: true })).toBe(2)
+    expect(copy.pragma('user_version', { simple: true })).toBe(TODAY)
     expect(copy.prepare('SELECT id FROM build').pluck().all()).toEqual(['larch'])
   })
 
@@ -69,7 +72,7 @@ describe('a migration', () => {
     must(open(where, { migrationsFolder: longer(ADD) })).close()
     expect(codes(open(where))).toEqual(['database.newer'])
     const again = folder()
-    cpSync(join(where, 'backups', 'steerwright-2-2026-03-01T09-30-00-000Z.sqlite'), fileIn(again))
+    cpSync(join(where, 'backups', COPY), fileIn(again))
     expect(opened(again).loadBuild('larch')).toStrictEqual(fullBuild())
   })
 
@@ -111,6 +114,8 @@ describe('a migration', () => {
   it('that fills the disk is undone, and says so', () => {
     const where = stocked()
     const sqlite = raw(fileIn(where))
+    // room that earlier steps have left would do for this one
+    sqlite.exec('VACUUM')
     sqlite.pragma(`max_page_count = ${sqlite.pragma('page_count', { simple: true })}`)
     expect(() => migrate(sqlite, readMigrations(longer(ADD)))).toThrow(expect.objectContaining({ code: 'SQLITE_FULL' }))
     expect(sqlite.inTransaction).toBe(false)
@@ -124,8 +129,8 @@ describe('a migration', () => {
     const where = stocked()
     const known = readMigrations(longer(ADD))
     const [one, two] = [raw(fileIn(where)), raw(fileIn(where))]
-    expect(migrate(one, known)).toEqual({ ok: true, value: { version: 3 } })
-    expect(migrate(two, known)).toEqual({ ok: true, value: { version: 3 } })
+    expect(migrate(one, known)).toEqual({ ok: true, value: { version: TODAY + 1 } })
+    expect(migrate(two, known)).toEqual({ ok: true, value: { version: TODAY + 1 } })
   })
 
   it('has the same hash whatever the line ends of a checkout', () => {

@@ -83,7 +83,7 @@ describe('the schema', () => {
 
   it('is made of STRICT tables only', () => {
     const tables = tablesOf(raw(opened().path))
-    expect(tables.length).toBeGreaterThanOrEqual(37)
+    expect(tables.length).toBeGreaterThanOrEqual(41)
     expect(tables.filter((t) => !t.strict)).toEqual([])
   })
 
@@ -132,6 +132,9 @@ describe('foreign keys', () => {
     ['corrected alignment reading', 'UPDATE alignment_reading SET corrects = ?'],
     ['task before a task', 'UPDATE task_after SET before_task = ?'],
     ['part a task needs', 'UPDATE task_need SET part = ?'],
+    ['forces of a group of bolts', 'UPDATE bolt_group SET build_id = ?'],
+    ['forces of the run of a hose', 'UPDATE hose_run SET build_id = ?'],
+    ['build of a geometry', 'UPDATE geometry SET build_id = ?'],
     ['survey of a reading', 'UPDATE reading SET build_id = ?'],
     ['survey of what was made sure', 'UPDATE survey_made_sure SET build_id = ?'],
     ['part of an end on the shelf', `UPDATE shelf_part_end SET part = length(?) + 1000 WHERE name = 'thread'`],
@@ -194,6 +197,9 @@ describe('CHECKs', () => {
     ['price with three decimals and a comma', 'part', 'price', '1,234'],
     ['joint of an end with itself', 'joint', 'b_part', 'end-left'],
     ['absent tyre with a size', 'vehicle', 'has_tyre', 0],
+    ['absent pitman arm with a place', 'geometry', 'has_pitman', 0],
+    ['absent ground with a friction', 'forces', 'has_ground', 0],
+    ['bolt of a grade that none has', 'bolt_group', 'grade', '9'],
     ['state of no part', 'part', 'state', 'lost'],
     ['end of no kind', 'part_end', 'connection_kind', 'glue'],
   ])('refuse a %s', (_what, table, name, value) => {
@@ -250,6 +256,10 @@ const UNIT: Readonly<Record<string, string>> = {
   m: 'm',
   m3: 'm³',
   m3_s: 'm³/s',
+  rad_s: 'rad/s',
+  kg_m3: 'kg/m³',
+  m2_s: 'm²/s',
+  k: 'K',
   rad: 'rad',
   n: 'N',
   pa: 'Pa',
@@ -260,7 +270,7 @@ const UNIT: Readonly<Record<string, string>> = {
 
 /** "bore_m": the text stands in "bore", the value is in metres. */
 function apart(column: string): { words: string; unit: string } {
-  const [, words, suffix] = /^(.+?)_(m3_s|m3|m|rad|n|pa|nm|s|ratio)$/.exec(column) ?? []
+  const [, words, suffix] = /^(.+?)_(m3_s|rad_s|kg_m3|m2_s|m3|m|rad|k|n|pa|nm|s|ratio)$/.exec(column) ?? []
   const unit = UNIT[suffix ?? '']
   if (words === undefined || unit === undefined) throw new Error(`${column} does not end in a unit`)
   return { words, unit }

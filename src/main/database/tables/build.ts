@@ -20,7 +20,7 @@ import { single } from './keys.ts'
 
 export type HeaderFile = BuildFile['build']
 /** Lists of a file that live in tables of their own; the row of the build remembers which of them the file has. */
-export type FileLists = Omit<BuildFile, 'format' | 'version' | 'build' | 'vehicle' | 'axle' | 'survey'>
+export type FileLists = Omit<BuildFile, 'format' | 'version' | 'build' | 'vehicle' | 'axle' | 'geometry' | 'forces' | 'survey'>
 
 const header: FieldsOf<HeaderFile> = {
   id,

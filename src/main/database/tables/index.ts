@@ -1,5 +1,7 @@
 import { axle, build, vehicle } from './build.ts'
 import { BUILD_PARTS } from './build-part.ts'
+import { boltGroup, forces, hoseRun } from './forces.ts'
+import { geometry } from './geometry.ts'
 import { joint, jointAid } from './joint.ts'
 import { alignmentReading, torqueRecord, torqueSpec, torqueSpecJoint } from './records.ts'
 import { session, task, taskAfter, taskNeed } from './schedule.ts'
@@ -12,6 +14,10 @@ export const TABLES = {
   build,
   vehicle,
   axle,
+  geometry,
+  forces,
+  boltGroup,
+  hoseRun,
   ...BUILD_PARTS,
   joint,
   jointAid,
