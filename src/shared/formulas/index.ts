@@ -43,6 +43,7 @@ import {
   boxRodForce,
   boxSectorTorque,
   boxTorqueForForce,
+  boxTorqueShared,
   boxVolume,
   handForce,
   marginForce,
@@ -323,6 +324,7 @@ export const FORMULAS: readonly FormulaCard[] = [
   tubeInsideDiameter,
   clampOffset,
   ramRodOut,
+  boxTorqueShared,
 ].sort((a, b) => (a.id < b.id ? -1 : 1))
 
 /** The card with this id, or undefined. */

@@ -57,7 +57,7 @@ export interface SpeedLine {
   readonly heat: number | null
 }
 
-export type RamLoss = 'weak' | 'short stroke' | 'too long' | 'slow' | 'rod buckles' | 'tie rod' | 'no such pair'
+export type RamLoss = 'weak' | 'weak in rock' | 'short stroke' | 'too long' | 'slow' | 'rod buckles' | 'tie rod'
 
 /** One standard ram held against what is asked. Null: it cannot be told. */
 export interface RamCandidate {

@@ -61,17 +61,37 @@ export const boxRodForce = defineFormula({
 
 export const boxTorqueForForce = defineFormula({
   id: 'box.torque-for-force',
-  title: 'Torque that the sector shaft must bring for a force on the tie rod',
-  equation: 'T = max(F - F_r, 0) / i_p',
+  title: 'Torque on the sector shaft for a force on the tie rod, box alone',
+  equation: 'T = F / i_p',
+  symbols: { F: { meaning: 'force asked for along the travel of the rod', dimension: 'force', min: 0 }, i_p: pitman },
+  result: { symbol: 'T', meaning: sector.meaning, dimension: 'torque' },
+  source: { id: 'virtual-work-box', cites: 'Principle of virtual work on pitman arm and drag link', mark: 'derived' },
+  examples: [{ given: { F: '9000 N', i_p: '6 1/m' }, gives: '1500 N·m', ...exact }],
+  compute: ({ F, i_p }) => si(F / i_p, 'torque'),
+})
+
+export const boxTorqueShared = defineFormula({
+  id: 'box.torque-shared',
+  title: 'Torque on the sector shaft with a ram on the same pressure',
+  equation: 'T = max(F * F_b / (F_b + F_r), F - F_r) / i_p',
   symbols: {
     F: { meaning: 'force asked for along the travel of the rod', dimension: 'force', min: 0 },
-    F_r: { meaning: 'of which the ram brings', dimension: 'force', min: 0 },
+    F_b: { meaning: 'what the box brings there at relief pressure', dimension: 'force', min: 0 },
+    F_r: { meaning: 'what the ram brings there at relief pressure', dimension: 'force', above: 0 },
     i_p: pitman,
   },
   result: { symbol: 'T', meaning: sector.meaning, dimension: 'torque' },
-  source: { id: 'virtual-work-box', cites: 'Principle of virtual work on pitman arm and drag link', mark: 'derived' },
-  examples: [{ given: { F: '9000 N', F_r: '3000 N', i_p: '6 1/m' }, gives: '1000 N·m', ...exact }],
-  compute: ({ F, F_r, i_p }) => si(Math.max(F - F_r, 0) / i_p, 'torque'),
+  source: {
+    id: 'shared-pressure',
+    cites: 'Box and ram under one pressure share a load as their forces; the hand adds what is missing',
+    mark: 'derived',
+  },
+  examples: [
+    { given: { F: '9000 N', F_b: '4000 N', F_r: '8000 N', i_p: '6 1/m' }, gives: '500 N·m', ...exact },
+    { given: { F: '14000 N', F_b: '4000 N', F_r: '8000 N', i_p: '6 1/m' }, gives: '1000 N·m', ...exact },
+  ],
+  remark: 'Below the pressure at which the valve opens box and ram both work with the same pressure, whatever it is.',
+  compute: ({ F, F_b, F_r, i_p }) => si(Math.max((F * F_b) / (F_b + F_r), F - F_r) / i_p, 'torque'),
 })
 
 export const boxGearRatio = defineFormula({

@@ -13,9 +13,9 @@ import { chosen, entered, fromOrigin, type Known, type Ledger } from '../ledger.
 import type { KnownSteering } from '../linkage/gather-rest.ts'
 
 /** Left of a ram's force after seal friction and back pressure: 90 to 95 %. Common practice, no published source. */
-const RAM_EFFICIENCY = ratio(0.9)
+export const RAM_EFFICIENCY = ratio(0.9)
 /** Soft tyres on rock: 25 to 50 % more. Common practice, no published source. */
-const ROCK = ratio(1.5)
+export const ROCK = ratio(1.5)
 
 /** Forces of the listed ram at relief pressure less losses, and the box's torque. */
 export interface Sources {
@@ -29,6 +29,7 @@ export interface WorstNumbers {
   readonly motion: KnownMotion
   readonly demand: Known<'force'>
   readonly ramAtRod: Known<'force'> | undefined
+  readonly boxAtRod: Known<'force'> | undefined
 }
 
 export interface SupplyResult {
@@ -167,7 +168,7 @@ function worst(
     rockMargin: rockMargin?.si ?? null,
     side,
   }
-  return { place, numbers: { turn, motion, demand, ramAtRod } }
+  return { place, numbers: { turn, motion, demand, ramAtRod, boxAtRod } }
 }
 
 /** One wheel's torque at its angle, as a number where lifting counts. */

@@ -1,4 +1,4 @@
-import { boxGearRatio, boxTorqueForForce, handForce, marginTorque } from '../../formulas/forces/supply.ts'
+import { boxGearRatio, boxTorqueForForce, boxTorqueShared, handForce, marginTorque } from '../../formulas/forces/supply.ts'
 import type { Build } from '../../model/build.ts'
 import { newtons, ratio } from '../../quantities/make.ts'
 import type { WorstPlace } from '../forces-types.ts'
@@ -64,9 +64,10 @@ function tellSector(build: Build, { numbers }: SupplyResult, ledger: Ledger): vo
   const [worst] = [...numbers].sort((a, b) => b.demand.si - a.demand.si)
   const i_p = worst?.motion.pitman
   if (!worst || !i_p || i_p.si <= 0) return
-  const none = chosen('force', newtons(0), 'no ram')
-  const before = ledger.compute('sector.before-ram', boxTorqueForForce, { F: worst.demand, F_r: none, i_p })
-  const after = worst.ramAtRod && ledger.compute('sector.after-ram', boxTorqueForForce, { F: worst.demand, F_r: worst.ramAtRod, i_p })
+  const { demand: F, ramAtRod: F_r, boxAtRod: F_b } = worst
+  const before = ledger.compute('sector.before-ram', boxTorqueForForce, { F, i_p })
+  const after = F_r && F_b && ledger.compute('sector.after-ram', boxTorqueShared, { F, F_b, F_r, i_p })
+  if (F_r && !F_b) ledger.measure('inside of the box', ['forces', 'box'])
   const rating = entered('torque', build.forces?.box?.sectorRating, ['forces', 'box', 'sectorRating'])
   if (!before) return
   const carried = after ?? before
