@@ -11,7 +11,7 @@ import { ProblemList } from '../ProblemList.tsx'
 import { Sheet } from '../Sheet.tsx'
 import { useDraft } from './drafts.ts'
 import { EndsEditor } from './EndsEditor.tsx'
-import { blankForm, differs, formOf, idFrom, type PartForm, partOf } from './form.ts'
+import { blankForm, differs, formOf, idFrom, NEW_KIND, type PartForm, partOf } from './form.ts'
 
 export interface Save {
   readonly form: PartForm
@@ -38,7 +38,7 @@ export function PartEditor(props: {
 }) {
   const { stored, onSave } = props
   const [draft, setDraft] = useDraft(props.place)
-  const laidOut = useMemo(() => (stored === null ? blankForm('adapter') : formOf(stored)), [stored])
+  const laidOut = useMemo(() => (stored === null ? blankForm(NEW_KIND) : formOf(stored)), [stored])
   const form = draft?.form ?? laidOut
   const from = draft === undefined ? stored : draft.from
   const part = partOf(form)

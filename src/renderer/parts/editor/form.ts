@@ -93,16 +93,17 @@ export function partOf(form: PartForm): PartFile {
 
 /** All that stands in the fields, to the letter, save what is empty. */
 const saying = ({ kind, id, idFollows, values, ends }: PartForm): string => {
-  const filled = Object.entries(values).filter(([key, value]) => value !== '' && key !== 'state')
+  const filled = Object.entries(values).filter(([, value]) => value !== '')
   const sorted = filled.sort(([a], [b]) => (a < b ? -1 : 1))
-  return JSON.stringify([kind, idFollows ? '' : id, values.state, sorted, ends.map(({ key: _, ...end }) => end)])
+  return JSON.stringify([kind, idFollows ? '' : id, sorted, ends.map(({ key: _, ...end }) => end)])
 }
 
-/** Whether the fields say something else than the part they were laid out from; a new part says nothing at first. */
-export const differs = (form: PartForm, from: PartFile | null): boolean => {
-  if (from !== null) return saying(form) !== saying(formOf(from))
-  return form.ends.length > 0 || Object.entries(form.values).some(([key, value]) => key !== 'state' && value !== '')
-}
+/** What a new part is taken to be until somebody says otherwise. */
+export const NEW_KIND: PartKind = 'adapter'
+
+/** Whether the fields say something else than the part they were laid out from, or than a new part's at first. */
+export const differs = (form: PartForm, from: PartFile | null): boolean =>
+  saying(form) !== saying(from === null ? blankForm(NEW_KIND) : formOf(from))
 
 /** The end names that changed: what each was called, and what it is called now (null: it is gone). */
 export function renamedEnds(form: PartForm, from: PartFile): ReadonlyMap<string, string | null> {

@@ -3,10 +3,10 @@ import { Link } from 'wouter'
 import type { BuildFile } from '../../../shared/model/build.ts'
 import type { FindingText } from '../../../shared/report/document.ts'
 import { useVerdict } from '../../app/asking.ts'
-import type { Step } from '../../app/build-file.ts'
 import type { Units } from '../../app/queries.ts'
 import { Arrived } from '../desk/Arrived.tsx'
 import { partAddress } from '../desk/Desk.tsx'
+import type { Act } from '../desk/useSteps.ts'
 import { keyed } from '../keyed.ts'
 import { Aids } from './Aids.tsx'
 import { endAt, type JointFile, toggleAid } from './steps.ts'
@@ -23,7 +23,9 @@ export function JointCard(props: {
   /** what the plan says about this joint; null while the plan is on its way */
   readonly findings: readonly FindingText[] | null
   readonly arrived: boolean
-  readonly onStep: (step: Step, said: string) => Promise<boolean>
+  readonly onStep: Act
+  /** the joint is there no more, others are */
+  readonly onGone: () => void
   readonly onRemove: () => void
 }) {
   const { file, joint, units, findings } = props
@@ -82,12 +84,22 @@ export function JointCard(props: {
           <Aids
             legend={`Named on ${called}`}
             chosen={joint.with ?? []}
-            onToggle={(aid) => void props.onStep(toggleAid(joint.id, aid), `${called}: ${aid} changed.`)}
+            onToggle={(aid) => props.onStep(toggleAid(joint.id, aid), `${called}: ${aid} changed.`)}
           />
         </details>
         {apart &&
           (seeking ? (
-            <WayAcross file={file} joint={joint} a={a.end.connection} b={b.end.connection} units={units} onStep={props.onStep} />
+            <WayAcross
+              file={file}
+              joint={joint}
+              called={called}
+              a={a.end.connection}
+              b={b.end.connection}
+              units={units}
+              onStep={props.onStep}
+              onGone={props.onGone}
+              onChanged={() => heading.current?.focus()}
+            />
           ) : (
             <p>
               <button type="button" className="button button-strong" onClick={() => setSeeking(true)}>

@@ -13,13 +13,13 @@ export function VerdictView({ verdict, asJoined }: { readonly verdict: VerdictTe
       <Lines items={verdict.reasons} />
       {verdict.conditions.length > 0 && (
         <div>
-          <h4>{met ? 'Named on the joint' : 'It needs'}</h4>
+          <p className="verdict-head">{met ? 'Named on the joint' : 'It needs'}</p>
           <Lines items={verdict.conditions} />
         </div>
       )}
       {verdict.measure.length > 0 && (
         <div>
-          <h4>Measure first</h4>
+          <p className="verdict-head">Measure first</p>
           <Lines items={verdict.measure} />
         </div>
       )}

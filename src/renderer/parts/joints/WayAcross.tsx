@@ -1,12 +1,12 @@
 import { useQuery } from '@tanstack/react-query'
 import type { BuildFile } from '../../../shared/model/build.ts'
 import type { PartFile } from '../../../shared/model/part.ts'
-import type { ChainWords } from '../../../shared/report/text/across.ts'
-import type { Step } from '../../app/build-file.ts'
+import type { ChainWords, InsteadWords } from '../../../shared/report/text/across.ts'
 import { call } from '../../app/client.ts'
 import type { Units } from '../../app/queries.ts'
 import { Arrived } from '../desk/Arrived.tsx'
 import { useDoing } from '../desk/useDoing.ts'
+import type { Act } from '../desk/useSteps.ts'
 import { keyed } from '../keyed.ts'
 import { StateTag } from '../Mark.tsx'
 import { chainsOf, changeHoseEnd, putChain, shelfIds } from './chain.ts'
@@ -16,10 +16,16 @@ import { endAt, type JointFile } from './steps.ts'
 export function WayAcross(props: {
   readonly file: BuildFile
   readonly joint: JointFile
+  /** what the joint is called */
+  readonly called: string
   readonly a: string
   readonly b: string
   readonly units: Units
-  readonly onStep: (step: Step, said: string) => Promise<boolean>
+  readonly onStep: Act
+  /** the chain is in, and the joint gone */
+  readonly onGone: () => void
+  /** the hose's end is another, and the joint with it */
+  readonly onChanged: () => void
 }) {
   const { file, joint, a, b, units } = props
   const hoseEnds = (['a', 'b'] as const).filter((side) => endAt(file, joint[side])?.part.kind === 'hose')
@@ -38,13 +44,17 @@ export function WayAcross(props: {
       parts.set(id, found.part)
     }
     const count = chain.pieces.length
-    await props.onStep(
+    const done = await props.onStep(
       putChain(joint, chain, parts),
       `${count === 1 ? 'One piece went' : `${count} pieces went`} between, joined at both ends.`,
     )
+    if (done) props.onGone()
+  }
+  const remake = async (change: InsteadWords) => {
+    if (await props.onStep(changeHoseEnd(joint, change), `The hose is to be made with ${change.to}.`)) props.onChanged()
   }
   return (
-    <section className="across" aria-label="Way across">
+    <section className="across" aria-label={`Way across: ${props.called}`}>
       <h4>Way across</h4>
       <Arrived of={way} what="Looking for a way">
         {(words) => (
@@ -83,11 +93,7 @@ export function WayAcross(props: {
             {words.changes.map((change, at) => (
               <div key={change.change + change.to} className="chain">
                 <p>{words.instead[at]}.</p>
-                <button
-                  type="button"
-                  className="button"
-                  onClick={() => void props.onStep(changeHoseEnd(joint, change), `The hose is to be made with ${change.to}.`)}
-                >
+                <button type="button" className="button" onClick={() => void remake(change)}>
                   Change this hose end instead
                 </button>
               </div>

@@ -1,13 +1,13 @@
-import { useState } from 'react'
+import { useRef, useState } from 'react'
 import { Link } from 'wouter'
 import type { BuildFile } from '../../../shared/model/build.ts'
-import { type Step, sentences, useBuildFile, useChange } from '../../app/build-file.ts'
-import { useNotice } from '../../app/notice.tsx'
+import { useBuildFile } from '../../app/build-file.ts'
 import { type Units, useBuild } from '../../app/queries.ts'
 import { useUnits } from '../../app/units.ts'
 import { Confirm } from '../../parts/Confirm.tsx'
 import { Arrived } from '../../parts/desk/Arrived.tsx'
 import { Desk, partAddress, partsAddress } from '../../parts/desk/Desk.tsx'
+import { type Act, useSteps } from '../../parts/desk/useSteps.ts'
 import { type From, JoinSheet } from '../../parts/joints/JoinSheet.tsx'
 import { JointCard } from '../../parts/joints/JointCard.tsx'
 import { addJoint, type JointFile, jointBetween, leaveOpen, removeJoint, unjoinedEnds } from '../../parts/joints/steps.ts'
@@ -35,8 +35,7 @@ export function Joints({ id }: { readonly id: string }) {
 
 function Shown(props: { readonly file: BuildFile; readonly id: string; readonly revision: number; readonly units: Units }) {
   const { file, id, revision, units } = props
-  const change = useChange(id)
-  const tell = useNotice()
+  const act = useSteps(id)
   const plan = useBuild(id, units)
   const planned = plan.data?.ok === true && plan.data.value.summary.revision === revision ? plan.data.value.findings : null
   const [from, setFrom] = useState<From | null>(null)
@@ -49,16 +48,18 @@ function Shown(props: { readonly file: BuildFile; readonly id: string; readonly 
   const waiting = unjoined.filter(({ end }) => end.leftOpen !== true)
   const open = unjoined.filter(({ end }) => end.leftOpen === true)
 
-  const act = async (step: Step, said: string): Promise<boolean> => {
-    const problems = await change(step)
-    if (problems.length > 0) tell(sentences(problems), 'trouble')
-    else tell(said)
-    return problems.length === 0
+  // the button that was pressed is gone with its line, so the focus goes to what heads the list
+  const waitingHead = useRef<HTMLHeadingElement>(null)
+  const jointsHead = useRef<HTMLHeadingElement>(null)
+  const actOnEnds: Act = async (step, said) => {
+    const done = await act(step, said)
+    if (done) waitingHead.current?.focus()
+    return done
   }
   return (
     <div className="work joints-page">
       <section aria-labelledby="waiting" className="waiting-ends">
-        <h2 id="waiting">
+        <h2 id="waiting" ref={waitingHead} tabIndex={-1}>
           Ends that wait <span className="count">{waiting.length}</span>
         </h2>
         {file.parts.length === 0 && (
@@ -88,7 +89,7 @@ function Shown(props: { readonly file: BuildFile; readonly id: string; readonly 
                   <button
                     type="button"
                     className="button button-small"
-                    onClick={() => void act(leaveOpen(part.id, end.name, true), `${part.name}, ${end.name}: left open on purpose.`)}
+                    onClick={() => void actOnEnds(leaveOpen(part.id, end.name, true), `${part.name}, ${end.name}: left open on purpose.`)}
                   >
                     Leave open<span className="unseen">{`: ${part.name}, ${end.name}`}</span>
                   </button>
@@ -110,7 +111,7 @@ function Shown(props: { readonly file: BuildFile; readonly id: string; readonly 
                   <button
                     type="button"
                     className="button button-small"
-                    onClick={() => void act(leaveOpen(part.id, end.name, false), `${part.name}, ${end.name} waits for a joint.`)}
+                    onClick={() => void actOnEnds(leaveOpen(part.id, end.name, false), `${part.name}, ${end.name} waits for a joint.`)}
                   >
                     Not open<span className="unseen">{`: ${part.name}, ${end.name}`}</span>
                   </button>
@@ -121,7 +122,7 @@ function Shown(props: { readonly file: BuildFile; readonly id: string; readonly 
         )}
       </section>
       <section aria-labelledby="joints" className="joints">
-        <h2 id="joints">
+        <h2 id="joints" ref={jointsHead} tabIndex={-1}>
           Joints <span className="count">{file.joints.length}</span>
         </h2>
         {(troubles > 0 || troubled) && (
@@ -146,6 +147,7 @@ function Shown(props: { readonly file: BuildFile; readonly id: string; readonly 
                 findings={findings}
                 arrived={arrived === joint.id}
                 onStep={act}
+                onGone={() => jointsHead.current?.focus()}
                 onRemove={() => setApart(joint)}
               />
             )
@@ -174,8 +176,8 @@ function Shown(props: { readonly file: BuildFile; readonly id: string; readonly 
           act="Take it apart"
           onClose={() => setApart(null)}
           onAct={() => {
-            void act(removeJoint(apart.id), 'Taken apart.')
             setApart(null)
+            void actOnEnds(removeJoint(apart.id), 'Taken apart.')
           }}
         >
           <p>

@@ -2,8 +2,8 @@ import { useQueryClient } from '@tanstack/react-query'
 import { useState } from 'react'
 import { Link } from 'wouter'
 import type { BuildFile } from '../../../shared/model/build.ts'
-import { PART_STATES, type PartFile } from '../../../shared/model/part.ts'
-import { type Step, sentences, useBuildFile, useChange } from '../../app/build-file.ts'
+import type { PartFile } from '../../../shared/model/part.ts'
+import { useBuildFile } from '../../app/build-file.ts'
 import { call } from '../../app/client.ts'
 import { useNotice } from '../../app/notice.tsx'
 import { useUnits } from '../../app/units.ts'
@@ -11,7 +11,9 @@ import { Confirm } from '../../parts/Confirm.tsx'
 import { Arrived } from '../../parts/desk/Arrived.tsx'
 import { Desk, jointsAddress, partAddress, partsAddress } from '../../parts/desk/Desk.tsx'
 import { useDoing } from '../../parts/desk/useDoing.ts'
+import { useSteps } from '../../parts/desk/useSteps.ts'
 import { keyOfBuild, useDrafts } from '../../parts/editor/drafts.ts'
+import { StateSelect } from '../../parts/fields/StateSelect.tsx'
 import { changePart, jointsOf, removePart } from '../../parts/joints/steps.ts'
 import { Scroller } from '../../parts/Scroller.tsx'
 import { forgetShelf } from '../../parts/shelf/ask.ts'
@@ -39,7 +41,7 @@ export function BuildParts({ id }: { readonly id: string }) {
 }
 
 function Shown({ file, id, revision }: { readonly file: BuildFile; readonly id: string; readonly revision: number }) {
-  const change = useChange(id)
+  const act = useSteps(id)
   const client = useQueryClient()
   const tell = useNotice()
   const { busy, run } = useDoing()
@@ -47,11 +49,6 @@ function Shown({ file, id, revision }: { readonly file: BuildFile; readonly id: 
   const [taking, setTaking] = useState(false)
   const drafts = useDrafts()
 
-  const act = async (step: Step, said: string) => {
-    const problems = await change(step)
-    if (problems.length > 0) tell(sentences(problems), 'trouble')
-    else tell(said)
-  }
   const toShelf = async (part: PartFile) => {
     const done = await run(() => call('shelf.fromBuild', { build: id, ids: [part.id] }))
     if (done === null) return
@@ -112,21 +109,16 @@ function Shown({ file, id, revision }: { readonly file: BuildFile; readonly id: 
                   </td>
                   <td className="align-right">{part.price}</td>
                   <td>
-                    <select
-                      aria-label={`State of ${part.name}`}
-                      value={part.state}
-                      onChange={(event) => {
-                        const state = PART_STATES.find((one) => one === event.target.value) ?? part.state
-                        void act(
+                    <StateSelect
+                      label={`State of ${part.name}`}
+                      state={part.state}
+                      onChoose={(state) =>
+                        act(
                           changePart(part.id, (one) => ({ ...one, state })),
                           `${part.name}: ${state}.`,
                         )
-                      }}
-                    >
-                      {PART_STATES.map((state) => (
-                        <option key={state}>{state}</option>
-                      ))}
-                    </select>
+                      }
+                    />
                   </td>
                   <td>
                     <span className="row-tools">
@@ -152,8 +144,8 @@ function Shown({ file, id, revision }: { readonly file: BuildFile; readonly id: 
           act="Remove"
           onClose={() => setRemoving(null)}
           onAct={() => {
-            void act(removePart(removing.id), `${removing.name} is out of the build.`)
             setRemoving(null)
+            void act(removePart(removing.id), `${removing.name} is out of the build.`).then(() => document.getElementById('desk')?.focus())
           }}
         >
           {going.length === 0 ? (

@@ -1,6 +1,16 @@
 import { describe, expect, it } from 'vitest'
 import { DEMO_FILES } from '../../../../src/main/procedures/demo.ts'
-import { blankForm, differs, endForm, formOf, freeId, idFrom, partOf, renamedEnds } from '../../../../src/renderer/parts/editor/form.ts'
+import {
+  blankForm,
+  differs,
+  endForm,
+  formOf,
+  freeId,
+  idFrom,
+  NEW_KIND,
+  partOf,
+  renamedEnds,
+} from '../../../../src/renderer/parts/editor/form.ts'
 import { keysOf } from '../../../../src/renderer/parts/fields/kinds.ts'
 import { checkPart } from '../../../../src/shared/model/check-part.ts'
 import { PART_KINDS, part as partShape } from '../../../../src/shared/model/part.ts'
@@ -28,7 +38,8 @@ describe('the fields of a part', () => {
       expect(differs({ ...form, values: { ...form.values, name: `${part.name} ` } }, part)).toBe(true)
       expect(differs({ ...form, ends: [...form.ends, endForm()] }, part)).toBe(true)
     }
-    expect(differs(blankForm('tube'), null)).toBe(false)
+    expect(differs(blankForm(NEW_KIND), null)).toBe(false)
+    expect(differs(blankForm('tube'), null)).toBe(true)
     expect(differs({ ...blankForm('tube'), values: { state: 'here', maker: 'M' } }, null)).toBe(true)
   })
 
