@@ -8,6 +8,7 @@ import { buildProcedures } from './builds.ts'
 import { fitProcedures } from './fit.ts'
 import { readQuantity } from './read-quantity.ts'
 import { shelfProcedures } from './shelf.ts'
+import { steeringProcedures } from './steering.ts'
 import { makeStore } from './store.ts'
 import { writeWhole } from './write-whole.ts'
 
@@ -33,6 +34,7 @@ export function makeProcedures({ database, clock, host, dataFolder, version, sav
     ...fitProcedures(store),
     ...acrossProcedures(store),
     ...shelfProcedures(store),
+    ...steeringProcedures(store),
 
     'quantity.read': readQuantity,
 

@@ -4,6 +4,7 @@ import { FIT } from './fit.ts'
 import { QUANTITIES } from './quantities.ts'
 import { refusable, savedFile } from './shapes.ts'
 import { SHELF } from './shelf.ts'
+import { STEERING } from './steering.ts'
 
 export type { BuildSummary, OpenBuild, SavedBuild } from './builds.ts'
 export { buildSummary } from './builds.ts'
@@ -32,6 +33,7 @@ export const CONTRACT = {
   ...FIT,
   ...QUANTITIES,
   ...SHELF,
+  ...STEERING,
   /** Electron only: asks where to save, and saves. In the browser the page downloads instead and never calls this. */
   'files.save': { input: savedFile, output: refusable(z.strictObject({ saved: z.boolean(), path: z.string().nullable() })) },
 } as const satisfies Record<string, { input: z.ZodType; output: z.ZodType }>

@@ -134,19 +134,35 @@ function checkCare(survey: Survey, readings: Record<Mark, readonly Length[]>, le
   for (const mark of MARKS) {
     const values = readings[mark]
     const spread = Math.max(...values) - Math.min(...values)
-    if (spread > SPREAD_IN_DIVISIONS * survey.resolution.si * ROUNDING) {
+    const most = SPREAD_IN_DIVISIONS * survey.resolution.si * ROUNDING
+    if (spread > most) {
+      const apart = readingApart(survey, mark, most)
       ledger.add({
         code: 'survey.spread',
         severity: 'look',
-        about: ['survey', 'readings'],
+        about: apart === undefined ? ['survey', 'readings'] : ['survey', 'readings', apart],
         facts: { mark },
         evidence: [
+          ...(apart === undefined
+            ? []
+            : [{ name: 'the reading that lies apart', dimension: 'length' as const, si: survey.readings[apart]?.at.si ?? 0 }]),
           { name: 'spread of the readings', dimension: 'length', si: spread },
           { name: 'smallest division', dimension: 'length', si: survey.resolution.si },
         ],
       })
     }
   }
+}
+
+/** Place of the one reading of a mark without which the others belong together; undefined where no single one explains it. */
+function readingApart(survey: Survey, mark: Mark, most: number): number | undefined {
+  const own = survey.readings.flatMap((r, i) => (r.mark === mark ? [{ i, at: r.at.si }] : []))
+  if (own.length < 3) return undefined
+  const explains = own.filter(({ i }) => {
+    const others = own.filter((r) => r.i !== i).map((r) => r.at)
+    return Math.max(...others) - Math.min(...others) <= most
+  })
+  return explains.length === 1 ? explains[0]?.i : undefined
 }
 
 function checkCentre(left: number, right: number, offCentre: number, ledger: Ledger): void {

@@ -125,6 +125,18 @@ describe('a survey that cannot be, or says too little', () => {
     expect(shown(found(far, 'survey.spread')[0], 'spread of the readings')).toBeCloseTo((5 / 32) * INCH, 12)
   })
 
+  it('the one of three readings without which the others belong together; none where more than one would do', () => {
+    const about = (left: readonly string[]) => {
+      const far = planned(survey({ centre: ['12 in'], left: [...left], right: ['16 in'] }))
+      return found(far, 'survey.spread').map((f) => f.about)
+    }
+    expect(about(['8 in', '8 1/2 in', '8 1/32 in'])).toEqual([['survey', 'readings', 2]])
+    // one in the middle: either end explains it
+    expect(about(['8 in', '8 1/8 in', '8 1/4 in'])).toEqual([['survey', 'readings']])
+    expect(about(['8 in', '8 1/2 in'])).toEqual([['survey', 'readings']])
+    expect(about(['8 in', '8 in', '8 in'])).toEqual([])
+  })
+
   it('off centre by more than a twentieth of the smaller side', () => {
     const off = (right: string) => found(planned(survey({ centre: ['12 in'], left: ['8 in'], right: [right] })), 'survey.off_centre')
     expect(off('16 3/8 in')).toEqual([])

@@ -9,8 +9,12 @@ const HEIGHT = 90
 const AREA = { left: 14, right: 106, top: 10, bottom: 80 } as const
 const INKS: readonly Ink[] = [VISIBLE, { line: 'hidden' }, THIN]
 
-/** Steer error (across) over the rise of the axle (up): a straight line up the middle is what one wants. */
-export function bumpSteerDrawing(plan: BumpSteerPlan, units: UnitSystem): Drawing {
+/**
+ * Steer error (across) over the rise of the axle (up): a straight line up the middle is what one wants.
+ *
+ * @param marked a rise at which a line is drawn across
+ */
+export function bumpSteerDrawing(plan: BumpSteerPlan, units: UnitSystem, marked?: number): Drawing {
   const show = showIn(units)
   const known = plan.curves.flatMap((c) => c.error.filter((e) => e !== null))
   const most = Math.max(...known.map(Math.abs), 1e-4)
@@ -47,6 +51,7 @@ export function bumpSteerDrawing(plan: BumpSteerPlan, units: UnitSystem): Drawin
       label({ x: AREA.right, y: AREA.bottom + 6 }, `${show(most, 'angle')} right`, 'end'),
       label({ x: AREA.left - 1, y: AREA.top + 2 }, `bump ${show(high, 'length')}`, 'start'),
       label({ x: AREA.left - 1, y: AREA.bottom - 1 }, `droop ${show(-low, 'length')}`, 'start'),
+      ...(marked === undefined ? [] : [line({ x: AREA.left, y: at(0, marked).y }, { x: AREA.right, y: at(0, marked).y }, THIN)]),
       ...curves,
     ],
   }

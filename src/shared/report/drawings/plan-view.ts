@@ -1,9 +1,10 @@
 import { kingpin } from '../../formulas/linkage/linkage.ts'
 import { turned, type Vec } from '../../formulas/linkage/plane.ts'
 import { atTravel, type SteeringState } from '../../planner/linkage/at-travel.ts'
+import type { Grip } from '../../planner/linkage/drag.ts'
 import { type LimitsPlan, SIDES, type SteeringGeometry } from '../../planner/linkage/plan-types.ts'
 import { AXIS, fittingScale, THIN, VISIBLE } from '../dimension-line.ts'
-import type { Drawing, Ink, Item } from '../drawing.ts'
+import type { Drawing, Ink, Item, Point } from '../drawing.ts'
 import { showIn, showTape, type UnitSystem } from '../units.ts'
 import { arc, bar, circle, curve, label, line, type Place, placeAt, shape } from './frame.ts'
 import { travelScale } from './travel-scale.ts'
@@ -26,10 +27,7 @@ export function planView(g: SteeringGeometry, limits: LimitsPlan | null, travel:
   const asked = atTravel(g, travel)
   const straight = atTravel(g, 0)
   const s = asked.ok ? asked.value : straight.ok ? straight.value : undefined
-  const extent = extentOf(g)
-  const scale = fittingScale(extent.right - extent.left, WIDTH - 12)
-  const height = TOP + (extent.ahead - extent.behind) * scale.factor + SCALE_ROOM
-  const place = placeAt({ x: WIDTH / 2, y: TOP + extent.ahead * scale.factor }, scale.factor)
+  const { scale, height, place } = planFrame(g)
   const items: Item[] = [
     label({ x: 2, y: 6 }, `Scale ${scale.text}`, 'start', 3.5),
     label({ x: WIDTH - 2, y: 6 }, 'seen from above, front at the top', 'end'),
@@ -46,6 +44,16 @@ export function planView(g: SteeringGeometry, limits: LimitsPlan | null, travel:
     height,
     items,
   }
+}
+
+/** Scale and size of the plan view, the same at every travel, and where on it a place of the vehicle is; `vehicle` leads back. */
+export function planFrame(g: SteeringGeometry) {
+  const extent = extentOf(g)
+  const scale = fittingScale(extent.right - extent.left, WIDTH - 12)
+  const height = TOP + (extent.ahead - extent.behind) * scale.factor + SCALE_ROOM
+  const origin = { x: WIDTH / 2, y: TOP + extent.ahead * scale.factor }
+  const vehicle = (p: Point): Vec => ({ x: (p.x - origin.x) / scale.factor, y: (origin.y - p.y) / scale.factor })
+  return { scale, height, place: placeAt(origin, scale.factor), vehicle }
 }
 
 /** What has to be on the picture: wheels turned full, ram, box. */
@@ -84,14 +92,41 @@ function steering(g: SteeringGeometry, s: SteeringState, place: Place): Item[] {
 
 const joint = (v: Vec, place: Place): Item[] => [circle(place(v), 1.3, { line: 'visible', fill: 'paper' })]
 
-function wheelItems(g: SteeringGeometry, side: 'left' | 'right', angle: number, place: Place): Item[] {
-  const { diameter, width, outset } = wheelOf(g)
+/** Takes a place of a wheel (from its middle: to the right, ahead) to one of the vehicle. */
+function onWheel(g: SteeringGeometry, side: 'left' | 'right', angle: number): (x: number, y: number) => Vec {
   const pin = kingpin(g.linkage, side)
   const out = side === 'left' ? -1 : 1
-  const at = (x: number, y: number): Vec => {
-    const v = turned({ x: out * outset + x, y }, angle)
+  return (x, y) => {
+    const v = turned({ x: out * wheelOf(g).outset + x, y }, angle)
     return { x: pin.x + v.x, y: pin.y + v.y }
   }
+}
+
+/** Where a hand takes hold of the wheels and the tie rod at this state, as outlines on the sheet. */
+export function gripOutlines(g: SteeringGeometry, s: SteeringState): Readonly<Record<Grip, readonly Point[]>> {
+  const { place } = planFrame(g)
+  const { diameter, width } = wheelOf(g)
+  const wheel = (side: 'left' | 'right') => {
+    const at = onWheel(g, side, s[side])
+    const [w, h] = [width / 2, diameter / 2]
+    return [at(-w, h), at(w, h), at(w, -h), at(-w, -h)].map(place)
+  }
+  // as wide as a finger needs, whatever the tube
+  const half = 0.07
+  const rod = [
+    { x: s.a.x, y: s.a.y + half },
+    { x: s.b.x, y: s.b.y + half },
+    { x: s.b.x, y: s.b.y - half },
+    { x: s.a.x, y: s.a.y - half },
+  ].map(place)
+  return { 'left wheel': wheel('left'), 'right wheel': wheel('right'), 'tie rod': rod }
+}
+
+function wheelItems(g: SteeringGeometry, side: 'left' | 'right', angle: number, place: Place): Item[] {
+  const { diameter, width } = wheelOf(g)
+  const pin = kingpin(g.linkage, side)
+  const out = side === 'left' ? -1 : 1
+  const at = onWheel(g, side, angle)
   const [h, w] = [diameter / 2, width / 2]
   const round = Math.min(0.04, w / 2)
   const outline = [

@@ -86,6 +86,8 @@ function sentenceFor({ code, path, facts: f }: Issue): string {
     case 'quantity.too_long':
     case 'end.too_long':
       return `"${f.typed}…" is too long.`
+    case 'linkage.beyond_reach':
+      return `The wheels do not go so far to the ${f.side}.`
     case 'end.not_understood':
       return `"${f.typed}" is not understood as an end. Write it like "7/8-18 LH female", "-6 37° flare male" or "taper 1.5 in/ft stud, large 0.70 in".`
     case 'end.unknown_thread':
