@@ -59,5 +59,6 @@ export function planForces(
   }
 }
 
-/** A build that names neither a ram nor anything of forces is not asked for any of it. */
-const isWanted = (build: Build): boolean => build.forces !== undefined || build.parts.some((p) => p.kind === 'ram')
+/** A build that names nothing of forces, nor an axle with a ram on it, is not asked for any of it. */
+const isWanted = (build: Build): boolean =>
+  build.forces !== undefined || (build.axle !== undefined && build.parts.some((p) => p.kind === 'ram'))

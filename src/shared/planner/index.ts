@@ -2,6 +2,7 @@ import type { Build } from '../model/build.ts'
 import { planAlignment } from './alignment.ts'
 import { planBumpSteer } from './bump-steer.ts'
 import { planFluid } from './fluid.ts'
+import { planForces } from './forces.ts'
 import { planJoints } from './joints.ts'
 import { Ledger } from './ledger.ts'
 import { planLimits } from './limits.ts'
@@ -44,11 +45,13 @@ export function plan(build: Build): Plan {
   const strokes = steering && planStrokes(steering, limits)
   const bumpSteer = steering && planBumpSteer(build, steering, limits, ledger)
   planAlignment(build, known, ledger)
-  checkPressure(build, reliefPressure(build, false, ledger)?.si, ledger)
+  const relief = reliefPressure(build, false, ledger)
+  checkPressure(build, relief?.si, ledger)
   planFluid(build, rams, ledger)
   const torques = planTorques(build, joints, ledger)
   const steps = planSteps(build, joints, ledger)
   return {
+  const forces = planForces(build, steering, limits, relief, ledger)
     build: { id: build.build.id, name: build.build.name, revision: build.build.revision, vehicle: build.vehicle.name },
     findings: bySeverity(ledger.findings),
     numbers: ledger.numbers,
@@ -64,6 +67,7 @@ export function plan(build: Build): Plan {
   }
 }
 
+    forces,
 /** What stops the build first; within one severity the order in which the rules found it. */
 function bySeverity(findings: readonly Finding[]): readonly Finding[] {
   return [...findings].sort((a, b) => RANK[a.severity] - RANK[b.severity])

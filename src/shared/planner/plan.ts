@@ -1,6 +1,7 @@
 import type { Dimension } from '../quantities/dimension.ts'
 import type { Fact } from '../result/result.ts'
 import type { Verdict } from './fit/verdict.ts'
+import type { ForcesPlan } from './forces-types.ts'
 import type { BumpSteerPlan, LimitsPlan, LinkagePlan, StrokeLine } from './linkage/plan-types.ts'
 
 /** `stops`: the build must not go on like this. `look`: a person must look and decide. `noted`: for information. */
@@ -150,3 +151,4 @@ export interface Plan {
   readonly strokes: readonly StrokeLine[] | null
   readonly bumpSteer: BumpSteerPlan | null
 }
+  readonly forces: ForcesPlan

@@ -6,11 +6,14 @@ import { isHelper, numberTexts } from './numbers.ts'
 import { cautionsSection, checklistSection } from './sections/checklist.ts'
 import { lookSection, stopsSection } from './sections/findings.ts'
 import { fitSection } from './sections/fit.ts'
+import { forcesSection } from './sections/forces.ts'
 import { alignmentSection, isAlignmentNumber, isLimitNumber, limitsSection } from './sections/limits.ts'
 import { partsSection } from './sections/parts.ts'
+import { flowSection, strengthSection, tighteningBlocks } from './sections/strength.ts'
 import { summarySection } from './sections/summary.ts'
 import { surveySection } from './sections/survey.ts'
 import { torqueSection } from './sections/torque.ts'
+import { isFlowNumber, isForcesNumber, isStrengthNumber } from './text/forces-labels.ts'
 import { showIn, type UnitSystem } from './units.ts'
 import { workingTexts } from './workings.ts'
 
@@ -19,6 +22,16 @@ export interface DocumentOptions {
   /** day of printing, ISO; shared reads no clock */
   readonly printedOn: string
 }
+
+/** Numbers that stand in a section of their own. */
+const ELSEWHERE = [isLimitNumber, isAlignmentNumber, isForcesNumber, isStrengthNumber, isFlowNumber]
+
+const of =
+  (is: (id: string) => boolean) =>
+  (n: NumberText): boolean =>
+    is(n.id)
+
+const withBlocks = (section: Section, more: readonly Block[]): Section => ({ ...section, blocks: [...section.blocks, ...more] })
 
 /** The shop sheet of a build: everything its plan found, in the order in which the work asks for it. */
 export function makeDocument(build: Build, plan: Plan, { units, printedOn }: DocumentOptions): Document {
@@ -39,13 +52,17 @@ export function makeDocument(build: Build, plan: Plan, { units, printedOn }: Doc
       numbers.filter((n) => isLimitNumber(n.id)),
       units,
     ),
-    ramSection(numbers.filter((n) => !ofSurvey(n) && !isLimitNumber(n.id) && !isAlignmentNumber(n.id))),
+    ramSection(numbers.filter((n) => !ofSurvey(n) && !ELSEWHERE.some((is) => is(n.id)))),
+    forcesSection(plan, numbers.filter(of(isForcesNumber)), units, show),
+    strengthSection(build, plan, numbers.filter(of(isStrengthNumber)), show),
+    flowSection(plan, numbers.filter(of(isFlowNumber)), show),
     alignmentSection(
       plan,
       numbers.filter((n) => isAlignmentNumber(n.id)),
       units,
     ),
-    torqueSection(plan, show),
+    withBlocks(torqueSection(plan, show), tighteningBlocks(plan, show)),
+    tasksSection(build, plan),
     checklistSection(build, plan),
     cautionsSection(plan),
     workingsSection(build, plan, units),

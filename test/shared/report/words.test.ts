@@ -28,7 +28,7 @@ const sources = (pattern: string): string =>
   globSync(pattern, { cwd: ROOT })
     .map((path) => readFileSync(resolve(ROOT, path), 'utf8'))
     .join('\n')
-const planner = sources('src/shared/planner/{*,rules/*,linkage/*}.ts')
+const planner = sources('src/shared/planner/{*,rules/*,linkage/*,demand/*,supply/*,ram-choice/*,strength/*,flow/*,tightening/*}.ts')
 const fit = sources('src/shared/planner/fit/*.ts')
 
 const PIPE_AND_FLAT = [
@@ -216,5 +216,5 @@ function plainNames(value: unknown): unknown {
     ]),
   )
 }
-/** A limit's "what" is one of four words. */
-const isChoice = (key: string, holder: object): boolean => key === 'what' && 'side' in holder
+/** A limit's "what" is one of four words, and a group of bolts' "maker" the torque that the maker asks for. */
+const isChoice = (key: string, holder: object): boolean => (key === 'what' && 'side' in holder) || (key === 'maker' && 'thread' in holder)

@@ -10,8 +10,8 @@ import { RAM_EFFICIENCY, ROCK, type SupplyResult } from '../supply/supply.ts'
 import { STANDARD_RAMS, worthHolding } from './candidates.ts'
 import { type RamNeeds, rankRams } from './rank.ts'
 
-/** So many of the list are kept in the plan; the rest lost by more. */
-const KEPT = 24
+/** So many that pass and so many that lost are kept in the plan. */
+const [PASSED, LOST] = [10, 14]
 
 /** Standard rams against this build, best first; null where neither force nor stroke is known to hold them against. */
 export function chooseRam(
@@ -44,7 +44,17 @@ export function chooseRam(
       facts: { lost: best.lost, bore: best.bore, rod: best.rod, stroke: best.stroke },
     })
   }
-  return ranked.slice(0, KEPT)
+  return kept(ranked)
+}
+
+/** Of those that pass the shortest stroke of each bore, rod and kind; then those that lost by least. */
+function kept(ranked: readonly RamCandidate[]): readonly RamCandidate[] {
+  const seen = new Set<string>()
+  const passed = ranked.filter(({ lost, bore, rod, ended }) => {
+    const key = `${bore} ${rod} ${ended}`
+    return lost.length === 0 && !seen.has(key) && seen.add(key)
+  })
+  return [...passed.slice(0, PASSED), ...ranked.filter((c) => c.lost.length > 0).slice(0, LOST)]
 }
 
 function needsOf(

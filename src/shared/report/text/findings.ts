@@ -1,6 +1,7 @@
 import { findFormula } from '../../formulas/index.ts'
 import type { Finding } from '../../planner/plan.ts'
 import type { Show } from '../units.ts'
+import { forcesWords } from './forces.ts'
 import { labelOf } from './labels.ts'
 import { linkageWords } from './linkage.ts'
 import { MEASURES } from './measures.ts'
@@ -191,14 +192,10 @@ export function findingWords(finding: Finding, show: Show): FindingWords {
       const words = MEASURES[String(facts.what)]
       return words ? words(facts) : { title: `Measure: ${facts.what}`, why: 'It is not known.', todo: 'Measure it and write it in.' }
     }
-    default:
-      return (
-        linkageWords(code, facts, (name) => (evidence.some((e) => e.name === name) ? n(name) : undefined)) ?? {
-          title: code,
-          why: '',
-          todo: '',
-        }
-      )
+    default: {
+      const shown = (name: string) => (evidence.some((e) => e.name === name) ? n(name) : undefined)
+      return linkageWords(code, facts, shown) ?? forcesWords(code, facts, shown) ?? { title: code, why: '', todo: '' }
+    }
   }
 }
 

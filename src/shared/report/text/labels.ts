@@ -1,3 +1,6 @@
+import type { Build } from '../../model/build.ts'
+import { forcesLabel } from './forces-labels.ts'
+import { FORCES_CHOICES } from './forces-measures.ts'
 import { LINKAGE_CHOICES, linkageLabel } from './linkage.ts'
 
 /** What each number of the plan is called. An id with a part's name in it ("ram.front-ram.push") is told by its last word. */
@@ -35,7 +38,7 @@ const OF_A_RAM: Readonly<Record<string, string>> = {
 
 /** The name of a number for the reader. */
 export function labelOf(id: string): string {
-  const known = LABELS[id] ?? linkageLabel(id)
+  const known = LABELS[id] ?? linkageLabel(id) ?? forcesLabel(id)
   if (known) return known
   const [kind, ...rest] = id.split('.')
   const last = rest.at(-1) ?? id
@@ -53,3 +56,4 @@ export const chosenWords = (why: string): string =>
     'ram parallel': 'ram taken as parallel to the tie rod, since its angle was not measured',
     'purge allowance': 'a quarter for purging and spills; common practice, no published source',
   })[why] ?? why
+    ...FORCES_CHOICES,

@@ -1,5 +1,6 @@
 import type { Finding } from '../../planner/plan.ts'
 import type { FindingWords } from './findings.ts'
+import { FORCES_MEASURES } from './forces-measures.ts'
 import { GEOMETRY_MEASURES } from './linkage.ts'
 
 type Facts = Finding['facts']
@@ -7,6 +8,7 @@ type Facts = Finding['facts']
 /** What is not known, why it matters and how it is measured or looked up. */
 export const MEASURES: Readonly<Record<string, (facts: Facts) => FindingWords>> = {
   ...GEOMETRY_MEASURES,
+  ...FORCES_MEASURES,
   'travel survey': () => ({
     title: 'Measure: the lock-to-lock travel',
     why: 'Without it nobody knows what stroke the ram needs, nor what stops the wheels.',
