@@ -33,7 +33,11 @@ async function run([name, ...args]: readonly string[]): Promise<Exit> {
   const load = Object.hasOwn(COMMANDS, name) ? COMMANDS[name] : undefined
   if (!load)
     return printProblems(
-      failure({ code: 'cli.unknown_command', path: [], facts: { name, commands: Object.keys(COMMANDS) } } satisfies Issue),
+      failure({
+        code: 'cli.unknown_command',
+        path: [],
+        facts: { name, commands: Object.keys(COMMANDS).filter((c) => c !== 'demo-run') },
+      } satisfies Issue),
     )
   return (await load())(args)
 }

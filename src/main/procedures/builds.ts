@@ -85,7 +85,7 @@ export function buildProcedures(store: Store, today: () => string): BuildProcedu
 
     'builds.export': ({ id }) =>
       store.build(id, ({ file }) =>
-        done(savedFile(fileName(file.build.name, 'steerwright.json'), 'application/json', Buffer.from(writeBuild(file), 'utf8'))),
+        done(savedFile(fileName(`${file.build.name} r${file.build.revision}`, 'steerwright.json'), 'application/json', Buffer.from(writeBuild(file), 'utf8'))),
       ),
 
     'demo.add': ({ which }) =>
@@ -101,7 +101,7 @@ export function buildProcedures(store: Store, today: () => string): BuildProcedu
         const { renderPdf } = await import('../documents/index.ts')
         const document = makeDocument(build, plan(build), { units: units ?? build.build.units, printedOn: today() })
         const pdf = await renderPdf(document, { paper })
-        return done(savedFile(fileName(`${build.build.name} shop sheet ${paper}`, 'pdf'), 'application/pdf', pdf))
+        return done(savedFile(fileName(`${build.build.name} r${build.build.revision} shop sheet ${paper}`, 'pdf'), 'application/pdf', pdf))
       }),
   }
 }

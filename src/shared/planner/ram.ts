@@ -1,6 +1,7 @@
 import { ramAnnulusArea, ramCapArea, ramForce, ramVolume } from '../formulas/hydraulics/ram.ts'
 import type { Build } from '../model/build.ts'
 import type { PartOf } from '../model/part.ts'
+import { mm } from '../quantities/make.ts'
 import { entered, type Known, type Ledger } from './ledger.ts'
 import type { SurveyResult } from './survey.ts'
 
@@ -68,6 +69,9 @@ function planRam(
   return stroke && ledger.compute(id('content'), ramVolume, { A: push, s: stroke })
 }
 
+/** Stroke to be left on each side after the knuckle stop, beyond what the survey cannot tell. Chosen; common practice says "some". */
+const ROOM_A_SIDE = mm(3)
+
 /** The ram must neither bottom nor limit: its stroke against what the survey asks, with the survey's uncertainty. */
 function checkStroke(ram: PartOf<'ram'>, i: number, survey: SurveyResult | null, ledger: Ledger, number: string): void {
   const wanted = survey?.stroke
@@ -80,6 +84,7 @@ function checkStroke(ram: PartOf<'ram'>, i: number, survey: SurveyResult | null,
     { name: 'stroke wanted', dimension: 'length', si: wanted.si },
     { name: 'left over', dimension: 'length', si: margin },
     { name: 'uncertainty of the travel', dimension: 'length', si: doubt },
+    { name: 'room wanted a side', dimension: 'length', si: ROOM_A_SIDE },
   ] as const
   const finding = {
     about: ['parts', i, 'stroke'],
@@ -87,6 +92,6 @@ function checkStroke(ram: PartOf<'ram'>, i: number, survey: SurveyResult | null,
     numbers: ['survey.stroke', number].filter((n) => ledger.numbers.some((x) => x.id === n)),
   }
   if (margin < -doubt) ledger.add({ code: 'ram.stroke_short', severity: 'stops', ...finding })
-  else if (margin <= doubt) ledger.add({ code: 'ram.stroke_no_room', severity: 'look', ...finding })
+  else if (margin <= doubt + 2 * ROOM_A_SIDE) ledger.add({ code: 'ram.stroke_no_room', severity: 'look', ...finding })
   else ledger.add({ code: 'ram.stroke_enough', severity: 'noted', ...finding })
 }

@@ -55,6 +55,7 @@ function line(spec: TorqueSpec, i: number, record: TorqueRecord | undefined, led
     tolerance: spec.tolerance?.si ?? null,
     angle: spec.angle?.si ?? null,
     typedValue: spec.value?.typed ?? null,
+    typedTolerance: spec.tolerance?.typed ?? null,
     from: spec.from,
     source: spec.source ?? null,
     recheckAfter: spec.recheckAfter ?? null,

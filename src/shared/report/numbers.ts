@@ -1,20 +1,20 @@
 import type { Build } from '../model/build.ts'
 import type { Plan, PlanNumber } from '../planner/plan.ts'
 import type { NumberText } from './document.ts'
-import { labelOf } from './text/labels.ts'
+import { labelIn } from './text/labels.ts'
 import { otherSystem, showIn, showTape, showWithUncertainty, type UnitSystem } from './units.ts'
 
 /** Every number of the plan as the reader sees it: label, value, the same in the other units, and how sure it is (k = 2). */
-export function numberTexts(_build: Build, plan: Plan, units: UnitSystem): NumberText[] {
-  return plan.numbers.map((n) => numberText(n, units))
+export function numberTexts(build: Build, plan: Plan, units: UnitSystem): NumberText[] {
+  return plan.numbers.map((n) => numberText(build, n, units))
 }
 
-function numberText(n: PlanNumber, units: UnitSystem): NumberText {
+function numberText(build: Build, n: PlanNumber, units: UnitSystem): NumberText {
   const own = shownValue(n, units)
   const other = shownValue(n, otherSystem(units))
   return {
     id: n.id,
-    label: labelOf(n.id),
+    label: labelIn(build, n.id),
     value: own.value,
     second: other.value === own.value ? null : other.value,
     uncertainty: own.uncertainty,

@@ -7,6 +7,7 @@ import { showIn } from '../../../shared/report/units.ts'
 import { fail, type Issue, issue, ok, type Result } from '../../../shared/result/result.ts'
 import { readArguments } from '../arguments.ts'
 import { EXIT, type Exit } from '../exit.ts'
+import { namesLike } from '../names-like.ts'
 import { printJson, printLines, printProblems } from '../output.ts'
 
 /** `formula [ID] [name=quantity ...]`: lists the cards, shows one, or evaluates one within its range. */
@@ -17,7 +18,18 @@ export async function formulaCommand(args: readonly string[]): Promise<Exit> {
   const json = read.value.flag('json')
   if (id === undefined) return list(json)
   const card = findFormula(id)
-  if (!card) return printProblems(fail(issue('formula.unknown', [], { id })))
+  if (!card)
+    return printProblems(
+      fail(
+        issue('formula.unknown', [], {
+          id,
+          near: namesLike(
+            id,
+            FORMULAS.map((f) => f.id),
+          ),
+        }),
+      ),
+    )
   if (given.length === 0 && Object.keys(card.symbols).length > 0) return show(card, json)
   const values = readValues(card, given)
   if (!values.ok) return printProblems(values)

@@ -20,6 +20,8 @@ export async function sheetCommand(args: readonly string[]): Promise<Exit> {
   if (!read.ok) return printProblems(read)
   const output = read.value.value('output')
   if (output === undefined) return printProblems(fail(issue('cli.usage', [], { says: 'Say where to write it with -o', usage })))
+  if (!/\.pdf$/i.test(output))
+    return printProblems(fail(issue('cli.cannot_write', [], { file: output, says: 'the name of a sheet ends in .pdf' })))
   const file = await readBuildFile(read.value.plain[0] as string)
   if (!file.ok) return printProblems(file)
   const { build } = file.value

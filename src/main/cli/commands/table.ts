@@ -3,6 +3,7 @@ import { TABLES } from '../../../shared/standards/index.ts'
 import type { Cell, StandardTable } from '../../../shared/standards/table.ts'
 import { readArguments } from '../arguments.ts'
 import { EXIT, type Exit } from '../exit.ts'
+import { namesLike } from '../names-like.ts'
 import { printJson, printLines, printProblems } from '../output.ts'
 
 /** `table [NAME]`: the standards' tables, or one of them with its sources. */
@@ -19,7 +20,18 @@ export async function tableCommand(args: readonly string[]): Promise<Exit> {
     return EXIT.clean
   }
   const table = TABLES.find((t) => t.name === name)
-  if (!table) return printProblems(fail(issue('table.unknown', [], { name })))
+  if (!table)
+    return printProblems(
+      fail(
+        issue('table.unknown', [], {
+          name,
+          near: namesLike(
+            name,
+            TABLES.map((t) => t.name),
+          ),
+        }),
+      ),
+    )
   if (json) printJson({ format: 'steerwright table', version: 1, table })
   else print(table)
   return EXIT.clean

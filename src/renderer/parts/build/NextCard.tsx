@@ -9,7 +9,8 @@ export function NextCard({ findings }: { readonly findings: readonly FindingText
       <h2 id="next">Next</h2>
       {next === undefined ? (
         <p>
-          <StateTag state="good" text="nothing in the way" /> Print the sheet and go to the vehicle.
+          <StateTag state="good" text="nothing found that stops it" /> That is no proof: what was not measured or entered was not checked. Read what
+          is for information, then print the sheet.
         </p>
       ) : (
         <>

@@ -13,7 +13,7 @@ function dayOf(changedAt: string): string {
 
 /** How a build stands, in shapes and words. */
 function Standing({ build }: { readonly build: BuildSummary }) {
-  if (build.stops === 0 && build.looks === 0) return <StateTag state="good" text="nothing in the way" />
+  if (build.stops === 0 && build.looks === 0) return <StateTag state="good" text="nothing found that stops it" />
   return (
     <span className="standing">
       {build.stops > 0 && <StateTag state="stops" text={`${build.stops} ${build.stops === 1 ? 'stops' : 'stop'} it`} />}

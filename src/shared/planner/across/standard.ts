@@ -82,7 +82,6 @@ const PORTS: readonly (readonly [PortFamily, readonly Sex[]])[] = [
   ['cone 24 light', ['male', 'female']],
   ['cone 24 heavy', ['male', 'female']],
   ['tube o-ring', ['male']],
-  ['banjo', ['male']],
 ]
 const PIPES: readonly (readonly [ThreadFamily, Sex])[] = [
   ['npt', 'male'],

@@ -11,6 +11,7 @@ const CLAMP_WIDTH = 0.75
 const CLAMP_WALL = 0.1
 /** Keeps a size that is just enough from failing by the last digit of its arithmetic. */
 const SLACK = 1 - 1e-9
+const ROUNDING = mm(1e-6)
 /** See FROM.bolt. Above `rattles` nobody takes it for a fit. */
 const BOLT = { play: mm(0.2), rattles: mm(1.5) }
 /** A nominal diameter is a nominal diameter when it differs by less than this. */
@@ -59,8 +60,8 @@ export function fitBoltThread(thread: ThreadEnd, bore: RoundEnd): Verdict {
 function fitClamp(inner: RoundEnd, outer: RoundEnd, tube: number, clamp: number): Verdict {
   const numbers = [proof('outside diameter of the tube', 'length', tube), proof('bore of the clamp', 'length', clamp)]
   const play = clamp - tube
-  if (play < -CLAMP.tighter) return doesNotFit('cylinders', [reason('clamp.too_small', FROM.clamp, {}, numbers)])
-  if (play > CLAMP.looser) return doesNotFit('cylinders', [reason('clamp.too_big', FROM.clamp, {}, numbers)])
+  if (play < -CLAMP.tighter - ROUNDING) return doesNotFit('cylinders', [reason('clamp.too_small', FROM.clamp, {}, numbers)])
+  if (play > CLAMP.looser + ROUNDING) return doesNotFit('cylinders', [reason('clamp.too_big', FROM.clamp, {}, numbers)])
   const same = reason('clamp.same', FROM.clamp, {}, numbers)
   const [width, wall] = [outer.length, inner.wall]
   if (width !== undefined && width < CLAMP_WIDTH * tube * SLACK) {
@@ -100,6 +101,6 @@ export function fitTails(a: TailEnd, b: TailEnd): Verdict {
   if (a.form === b.form) return doesNotFit('hose tails', [reason('tail.same_sex', FROM.hose, { form: a.form })])
   if (a.bore === null || b.bore === null) return notKnown('hose tails', ['bore of the hose and size of the barb'])
   const numbers = [proof('one', 'length', a.bore), proof('the other', 'length', b.bore)]
-  if (Math.abs(a.bore - b.bore) > mm(0.5)) return doesNotFit('hose tails', [reason('tail.bore', FROM.hose, {}, numbers)])
+  if (Math.abs(a.bore - b.bore) > mm(0.3)) return doesNotFit('hose tails', [reason('tail.bore', FROM.hose, {}, numbers)])
   return fitsIf('hose tails', ['hose clamp'], [reason('tail.same', FROM.hose, {}, numbers)])
 }

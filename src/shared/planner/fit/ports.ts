@@ -18,9 +18,9 @@ const FAMILY: Readonly<Record<PortFamily, { readonly source: Source; readonly co
   'iso 6149': { source: FROM.metricPort, conditions: [] },
   'iso 9974': { source: FROM.flatFace, conditions: ['bonded washer'] },
   'iso 1179': { source: FROM.flatFace, conditions: ['bonded washer'] },
-  'cone 24 light': { source: FROM.sealMethods, conditions: [] },
-  'cone 24 heavy': { source: FROM.sealMethods, conditions: [] },
-  'bsp cone 60': { source: FROM.sealMethods, conditions: [] },
+  'cone 24 light': { source: FROM.cone24, conditions: [] },
+  'cone 24 heavy': { source: FROM.cone24, conditions: [] },
+  'bsp cone 60': { source: FROM.cone60, conditions: [] },
   banjo: { source: FROM.banjo, conditions: ['crush washers'] },
   'tube o-ring': { source: FROM.tubeORing, conditions: [] },
 }

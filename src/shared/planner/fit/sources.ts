@@ -66,6 +66,8 @@ export const FROM = {
     cites: 'Follows from the two sealing methods: where the one has no counterpart, nothing seals',
     mark: 'derived',
   },
+  cone24: { id: 'iso-8434-1', cites: 'ISO 8434-1: 24° cone, by tube and series (light, heavy)', mark: 'memory' },
+  cone60: { id: 'iso-8434-6', cites: 'ISO 8434-6: 60° cone on a G thread', mark: 'memory' },
   tubeORing: {
     id: 'tube-o-ring',
     cites: 'Steering-gear tube nut with an O-ring on the tube nose: common practice, no published source',

@@ -32,3 +32,20 @@ function dashBore(end: PortEnd | { readonly kind: string }): number | undefined 
   const size = 'size' in end ? /^-(\d+)$/.exec(end.size) : null
   return size ? inches(Number(size[1]) / 16) : undefined
 }
+
+/** A hose that is clamped on a barb blows off under pressure: barbs are for return and suction lines only. */
+export function checkBarbs(build: Build, ledger: Ledger): void {
+  build.parts.forEach((part, i) => {
+    if (part.kind !== 'hose' || part.line === 'return' || part.line === 'suction') return
+    part.ends.forEach((end, j) => {
+      if (end.connection.end.kind !== 'tail') return
+      const known = part.line !== undefined
+      ledger.add({
+        code: known ? 'hose.barb_under_pressure' : 'hose.line_not_said',
+        severity: known ? 'stops' : 'look',
+        about: known ? ['parts', i, 'ends', j] : ['parts', i, 'line'],
+        facts: { part: part.name, end: end.name, typed: end.connection.typed },
+      })
+    })
+  })
+}

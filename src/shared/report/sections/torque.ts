@@ -49,8 +49,17 @@ export function torqueSection({ torques }: Plan, show: Show): Section {
 
 function torqueRow(t: TorqueLine, show: Show): DocumentCell[] {
   const [value, second] = valueTexts(t, show)
-  const tolerance = t.tolerance === null ? '–' : `± ${show(t.tolerance, 'torque')}`
-  return [text(t.what, history(t, show)), text(value, second), text(tolerance), text(FROM_WORDS[t.from], t.source), BOX, BOX, BOX, TICK]
+  const [tolerance, otherTolerance] = toleranceTexts(t, show)
+  return [
+    text(t.what, history(t, show)),
+    text(value, second),
+    text(tolerance, otherTolerance),
+    text(FROM_WORDS[t.from], t.source),
+    BOX,
+    BOX,
+    BOX,
+    TICK,
+  ]
 }
 
 /** The value to the letter as it was typed from its source; below it the reader's units and what is turned on from there. */
@@ -61,6 +70,14 @@ function valueTexts(t: TorqueLine, show: Show): [string, string | null] {
   const typed = t.typedValue ?? own
   const below = [typed === own ? null : `= ${own}`, angle && `then ${angle}`].filter((s) => s !== null)
   return [typed, below.join(', ') || null]
+}
+
+/** The tolerance as typed, so that it stands in the unit of its value; below it the reader's units. */
+function toleranceTexts(t: TorqueLine, show: Show): [string, string | null] {
+  if (t.tolerance === null) return ['–', null]
+  const own = show(t.tolerance, 'torque')
+  const typed = t.typedTolerance ?? own
+  return [`± ${typed}`, typed === own ? null : `= ± ${own}`]
 }
 
 /** What was applied last, and when it is to be checked again. */

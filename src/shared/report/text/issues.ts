@@ -1,4 +1,5 @@
-import { decimals } from '../../quantities/print.ts'
+import { DIMENSIONS, type Dimension } from '../../quantities/dimension.ts'
+import { decimals, significant } from '../../quantities/print.ts'
 import type { Fact, Issue } from '../../result/result.ts'
 import { readingProblem } from './identify.ts'
 import { pathText } from './places.ts'
@@ -107,7 +108,7 @@ function sentenceFor({ code, path, facts: f }: Issue): string {
     case 'file.too_large':
       return 'The file is too large to be a build.'
     case 'file.not_json':
-      return `This is not a readable file of ours: ${f.says}`
+      return `This is not a build file (${f.says}). A build file comes from Export or from "cli demo -o FILE"; its form is in DEVELOPERS.md.`
     case 'file.not_an_object':
       return 'This is not a build file: it holds no object.'
     case 'file.other_format':
@@ -146,19 +147,19 @@ function sentenceFor({ code, path, facts: f }: Issue): string {
     case 'reference.to_itself':
       return `"${f.id}" is joined to itself.`
     case 'formula.out_of_range':
-      return `${f.symbol} is outside the range for which this formula holds.`
+      return `${f.symbol} is outside the range for which this formula holds${limits(f)}.`
     case 'formula.requires':
       return `This formula asks that ${f.says}.`
     case 'formula.no_value':
       return 'This formula has no answer for these values.'
     case 'formula.unknown':
-      return `There is no formula "${f.id}".`
+      return `There is no formula "${f.id}". "formula" alone lists them${near(f)}`.replace(/([^?])$/, '$1.')
     case 'formula.missing_symbol':
       return `A value for ${f.symbol} (${f.meaning}) is missing.`
     case 'formula.unknown_symbol':
       return `"${f.symbol}" is not a symbol of this formula. It has: ${some(f.symbols, 20)}.`
     case 'table.unknown':
-      return `There is no table "${f.name}".`
+      return `There is no table "${f.name}". "table" alone lists them${near(f)}`.replace(/([^?])$/, '$1.')
     case 'cli.unknown_command':
       return `There is no command "${f.name}". There are: ${some(f.commands, 20)}.`
     case 'cli.usage':
@@ -219,6 +220,18 @@ function sentenceFor({ code, path, facts: f }: Issue): string {
       return readingProblem({ code, path, facts: f }) ?? `${code} ${JSON.stringify(f)}`
   }
 }
+
+/** The range of a formula's symbol, in base SI, as its card holds it. */
+function limits({ min, max, dimension: d }: Issue['facts']): string {
+  const unit = DIMENSIONS[d as Dimension]?.unit
+  const figure = (v: number) => `${significant(v, 6)}${unit === undefined || unit === '1' ? '' : ` ${unit}`}`
+  if (typeof min === 'number' && typeof max === 'number') return `: ${figure(min)} to ${figure(max)}`
+  if (typeof min === 'number') return `: from ${figure(min)} up`
+  return typeof max === 'number' ? `: up to ${figure(max)}` : ''
+}
+
+const near = ({ near: names }: Issue['facts']): string =>
+  Array.isArray(names) && names.length > 0 ? `; did you mean ${(names as readonly string[]).join(', ')}?` : ''
 
 function range(f: Issue['facts']): string {
   if (typeof f.min === 'number' && f.max === null) return f.excludesMin ? ' (it must be more than nothing)' : ''

@@ -27,6 +27,8 @@ const STEPS: Readonly<Record<string, string>> = {
   cotters: 'Fit new cotter pins and bend them over.',
   'jam-nuts': 'Lock the jam nuts, both ball joints held in the middle of their swing.',
   fill: 'Fill the reservoir with the fluid named in the parts list.',
+  'ram-direction':
+    'Find out whether the ram helps or fights: wheels off the ground, nobody near them, hands off the wheel, start the engine for a moment. If the steering runs to one side by itself, engine off at once: the two ram hoses are the wrong way round. Swap them at the box and try again.',
   purge:
     'Purge: wheels off the ground, engine off, turn slowly from stop to stop twenty times, topping up; then idle, and again until no bubbles rise. Never hold it at the stop.',
   'leak-check': 'Look for leaks at idle and with the wheel turned, with a piece of card.',
@@ -49,7 +51,8 @@ export function stepWords(step: Step, build: Build): { text: string; details: st
     ...(build.torqueSpecs ?? []).map((s) => [s.id, s.what] as const),
   ])
   const task = step.typed === undefined ? undefined : (build.tasks ?? []).find((t) => t.id === step.about[0])
-  const details = [...new Set(step.about.flatMap((id) => names.get(id) ?? []))]
+  // the lines to be emptied are those of the old system; the build lists the new one
+  const details = step.code === 'relieve-pressure' ? [] : [...new Set(step.about.flatMap((id) => names.get(id) ?? []))]
   return {
     text: step.typed ?? STEPS[step.code] ?? step.code,
     details: task?.note === undefined ? details : [...details, task.note],

@@ -66,8 +66,8 @@ const CONDITIONS: Readonly<Record<string, string>> = {
   'castle nut and cotter': 'a castle nut with a new cotter pin, or a new prevailing-torque nut where the maker uses one',
   'lock nut': 'a bolt of the right class with a new lock nut',
   weld: 'welded by a qualified welder and inspected; local rules may forbid welded steering parts',
-  'hose clamp': 'a hose clamp, on return lines only',
-  'pinch bolt': 'the pinch bolt in its groove, at its torque',
+  'hose clamp': 'a hose clamp, on return and suction lines only',
+  'pinch bolt': 'its pinch bolt, or the nut of a sector shaft, at its torque, the master splines in line',
 }
 
 function reasonWords({ code, facts, evidence }: Reason, show: Show): string {
@@ -80,7 +80,9 @@ function reasonWords({ code, facts, evidence }: Reason, show: Show): string {
       ? 'any number of turns'
       : facts.turns < 1
         ? 'less than one turn'
-        : `about ${Math.round(facts.turns)} turns`
+        : facts.turns < 1.5
+          ? 'about one turn'
+          : `about ${Math.round(facts.turns)} turns`
   switch (code) {
     case 'thread.same':
       return `both are ${facts.thread}${facts.hand === 'left' ? ' left-hand' : ''}`
@@ -107,7 +109,7 @@ function reasonWords({ code, facts, evidence }: Reason, show: Show): string {
     case 'pipe.does_not_seal':
       return `${facts.male} screws into ${facts.female}, but neither the threads nor a face seal`
     case 'pipe.wrong_pair':
-      return `${facts.male} does not belong into ${facts.female}`
+      return `${facts.male} does not belong in ${facts.female}`
     case 'port.same':
       return `both are ${family(facts.male)} ${facts.maleSize}`
     case 'port.same_sex':
@@ -161,7 +163,7 @@ function reasonWords({ code, facts, evidence }: Reason, show: Show): string {
     case 'bolt.too_big':
       return `a bolt of ${n('diameter of the bolt')} does not go into a bore of ${n('diameter of the bore')}`
     case 'bolt.too_small':
-      return `a bolt of ${n('diameter of the bolt')} is lost in a bore of ${n('diameter of the bore')}`
+      return `a bolt of ${n('diameter of the bolt')} is far too thin for a bore of ${n('diameter of the bore')}`
     case 'bolt.play':
       return `a bolt of ${n('diameter of the bolt')} has ${n('play')} of play in a bore of ${n('diameter of the bore')}: it hammers the hole oval`
     case 'spline.same':
@@ -173,7 +175,7 @@ function reasonWords({ code, facts, evidence }: Reason, show: Show): string {
     case 'spline.diameter':
       return `the same ${facts.a} splines, but ${n('diameter over the splines')} and ${n('the other')} across`
     case 'tail.same':
-      return 'hose and barb have the same bore'
+      return 'hose and barb are of one nominal bore'
     case 'tail.same_sex':
       return facts.form === 'hose' ? 'two hoses: a barb goes between' : 'two barbs: a hose goes between'
     case 'tail.bore':
