@@ -93,7 +93,7 @@ describe('from nothing to a sheet', () => {
     await place('Joints').click()
     await page.getByText('Every end is joined').waitFor({ state: 'hidden' })
     await button('Join… Ram hose, at-ram').click()
-    const first = page.getByRole('button', { name: /Assist ram, port/ })
+    const first = page.getByRole('dialog').getByRole('button', { name: /Assist ram, port/ })
     expect(await textOf(first)).toContain('fits')
     await first.click()
     await button('Join these two').click()

@@ -72,7 +72,7 @@ describe('the parts of a build', () => {
   })
 
   it('copies a part to the shelf and back', async () => {
-    await page.getByRole('button', { name: 'To the shelf: Tie rod', exact: true }).click()
+    await page.getByRole('button', { name: 'To the shelf goes Tie rod', exact: true }).click()
     await page.getByRole('status').getByText('Tie rod is on the shelf, too.').waitFor()
     expect(given(await program.procedures['shelf.read']({ id: 'tie-rod' })).part).toEqual(await partOf('tie-rod'))
     await page.getByRole('button', { name: 'Add from the shelf…' }).click()

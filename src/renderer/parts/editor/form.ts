@@ -47,14 +47,15 @@ export function freeId(wanted: string, taken: ReadonlySet<string>): string {
 
 export const blankForm = (kind: PartKind): PartForm => ({ kind, id: '', idFollows: true, values: { state: 'to order' }, ends: [] })
 
-export const endForm = (end: Partial<Omit<EndForm, 'key'>> = {}): EndForm => ({
-  key: newKey(),
+export const endForm = (end: Partial<EndForm> = {}): EndForm => ({
   was: null,
   name: '',
   connection: '',
   leftOpen: false,
   note: '',
   ...end,
+  // whatever end it is made like, it is another
+  key: newKey(),
 })
 
 /** A part laid out in fields. */

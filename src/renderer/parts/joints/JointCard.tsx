@@ -103,7 +103,7 @@ export function JointCard(props: {
           ) : (
             <p>
               <button type="button" className="button button-strong" onClick={() => setSeeking(true)}>
-                Find a way across<span className="unseen">: {called}</span>
+                Find a way across<span className="unseen"> for {called}</span>
               </button>
             </p>
           ))}

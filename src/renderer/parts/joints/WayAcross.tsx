@@ -84,7 +84,7 @@ export function WayAcross(props: {
                       onClick={() => void put(item.chain)}
                     >
                       Put this chain into the build
-                      <span className="unseen">{`: ${item.chain.pieces.map((piece) => piece.name).join(', ')}`}</span>
+                      <span className="unseen">{` of ${item.chain.pieces.map((piece) => piece.name).join(', ')}`}</span>
                     </button>
                   </li>
                 ),

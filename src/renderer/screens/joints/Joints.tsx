@@ -91,7 +91,7 @@ function Shown(props: { readonly file: BuildFile; readonly id: string; readonly 
                     className="button button-small"
                     onClick={() => void actOnEnds(leaveOpen(part.id, end.name, true), `${part.name}, ${end.name}: left open on purpose.`)}
                   >
-                    Leave open<span className="unseen">{`: ${part.name}, ${end.name}`}</span>
+                    Leave open<span className="unseen">{` ${part.name}, ${end.name}`}</span>
                   </button>
                 </span>
               </li>
@@ -113,7 +113,7 @@ function Shown(props: { readonly file: BuildFile; readonly id: string; readonly 
                     className="button button-small"
                     onClick={() => void actOnEnds(leaveOpen(part.id, end.name, false), `${part.name}, ${end.name} waits for a joint.`)}
                   >
-                    Not open<span className="unseen">{`: ${part.name}, ${end.name}`}</span>
+                    Not open<span className="unseen">{` ${part.name}, ${end.name}`}</span>
                   </button>
                 </li>
               ))}

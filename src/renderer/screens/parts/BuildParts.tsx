@@ -123,7 +123,7 @@ function Shown({ file, id, revision }: { readonly file: BuildFile; readonly id: 
                   <td>
                     <span className="row-tools">
                       <button type="button" className="button button-small" disabled={busy} onClick={() => void toShelf(part)}>
-                        To the shelf<span className="unseen">: {part.name}</span>
+                        To the shelf<span className="unseen"> goes {part.name}</span>
                       </button>
                       <button type="button" className="button button-small button-danger" onClick={() => setRemoving(part)}>
                         Remove…<span className="unseen"> {part.name}</span>

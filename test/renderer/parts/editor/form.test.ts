@@ -84,3 +84,12 @@ describe('an id made from a name', () => {
     expect(freeId('', new Set(['part']))).toBe('part-2')
   })
 })
+
+describe('an end made like another', () => {
+  it('is another: what is typed in one does not show in both', () => {
+    const end = endForm({ name: 'left', connection: '7/8-18 LH female' })
+    const copy = endForm({ ...end, name: 'left-2' })
+    expect(copy.key).not.toBe(end.key)
+    expect(copy.connection).toBe(end.connection)
+  })
+})
