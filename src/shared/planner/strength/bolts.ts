@@ -41,7 +41,10 @@ function oneBolt(group: BoltGroup, i: number, ledger: Ledger) {
   const id = `bolts.${i}`
   const path = ['forces', 'bolts', i] as const
   const thread = boltThread(group.thread)
-  const strength = thread && group.grade !== undefined ? boltStrength(group.grade, thread.major) : undefined
+  const strength =
+    thread && group.grade !== undefined
+      ? boltStrength(group.grade, thread.major, thread.family === 'metric' ? 'metric' : 'inch')
+      : undefined
   if (!thread || !strength) {
     ledger.measure('bolt strength', path, {
       what: group.what,

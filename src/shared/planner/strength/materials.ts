@@ -37,10 +37,15 @@ export interface BoltStrength {
   readonly yield: Known<'pressure'>
 }
 
-/** Proof and yield strength of a bolt by its grade (inch) or class (metric) and diameter in metres; undefined beyond the tables. */
-export function boltStrength(grade: string, diameter: number): BoltStrength | undefined {
+/**
+ * Proof and yield strength of a bolt by its grade and diameter in metres; undefined beyond the tables.
+ *
+ * @param system inch threads have grades, metric ones classes: a class on an inch bolt is not known
+ */
+export function boltStrength(grade: string, diameter: number, system: 'inch' | 'metric'): BoltStrength | undefined {
   const inch = BOLT_GRADES.rows.find(
     (r, i, all) =>
+      system === 'inch' &&
       r.grade === grade &&
       diameter <= inches(r.to_in) * ROUNDING &&
       (diameter > inches(r.over_in) * ROUNDING || (all[i - 1]?.grade !== grade && diameter * ROUNDING >= inches(r.over_in))),
@@ -52,7 +57,8 @@ export function boltStrength(grade: string, diameter: number): BoltStrength | un
     }
   }
   const metric = PROPERTY_CLASSES.rows.find(
-    (r) => r.property_class === grade && diameter * 1000 > r.over_mm * ROUNDING && diameter * 1000 <= r.to_mm * ROUNDING,
+    (r) =>
+      system === 'metric' && r.property_class === grade && diameter * 1000 > r.over_mm * ROUNDING && diameter * 1000 <= r.to_mm * ROUNDING,
   )
   return (
     metric && {
