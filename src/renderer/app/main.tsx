@@ -5,6 +5,7 @@ import { Router } from 'wouter'
 import { useHashLocation } from 'wouter/use-hash-location'
 import { guardDrafts } from '../parts/editor/drafts.ts'
 import { ImportProvider } from '../parts/import/ImportProvider.tsx'
+import { guardKept } from './kept.ts'
 import { NoticeProvider } from './notice.tsx'
 import { queryClient } from './queries.ts'
 import { Screens } from './Screens.tsx'
@@ -14,6 +15,7 @@ import { claimToken } from './token.ts'
 
 claimToken()
 guardDrafts()
+guardKept()
 showTheme(readTheme())
 
 const root = document.getElementById('root')

@@ -1,4 +1,5 @@
 import type { FindingText } from '../../../shared/report/document.ts'
+import { GoThere } from '../GoThere.tsx'
 import { StateTag } from '../Mark.tsx'
 import { NumberButton } from '../NumberButton.tsx'
 import { useNumbers } from '../working/WorkingProvider.tsx'
@@ -44,7 +45,9 @@ export function FindingDetail({ finding }: { readonly finding: FindingText }) {
       {finding.todo !== '' && (
         <div>
           <dt>Do</dt>
-          <dd className="todo">{finding.todo}</dd>
+          <dd>
+            <span className="todo">{finding.todo}</span> <GoThere finding={finding} />
+          </dd>
         </div>
       )}
       {named.length > 0 && (

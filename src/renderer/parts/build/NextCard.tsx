@@ -1,4 +1,5 @@
 import type { FindingText } from '../../../shared/report/document.ts'
+import { GoThere } from '../GoThere.tsx'
 import { StateTag } from '../Mark.tsx'
 
 /** The next thing to do: the first finding that stops the build, else the first to look at, else that the way is free. */
@@ -9,8 +10,8 @@ export function NextCard({ findings }: { readonly findings: readonly FindingText
       <h2 id="next">Next</h2>
       {next === undefined ? (
         <p>
-          <StateTag state="good" text="nothing found that stops it" /> That is no proof: what was not measured or entered was not checked. Read what
-          is for information, then print the sheet.
+          <StateTag state="good" text="nothing found that stops it" /> That is no proof: what was not measured or entered was not checked.
+          Read what is for information, then print the sheet.
         </p>
       ) : (
         <>
@@ -19,7 +20,9 @@ export function NextCard({ findings }: { readonly findings: readonly FindingText
           </p>
           {next.aboutText !== '' && <p className="quiet">{next.aboutText}</p>}
           <p>{next.why}</p>
-          <p className="next-todo">{next.todo}</p>
+          <p className="next-todo">
+            {next.todo} <GoThere finding={next} />
+          </p>
         </>
       )}
     </section>

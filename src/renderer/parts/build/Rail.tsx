@@ -1,6 +1,6 @@
 import { Link } from 'wouter'
 import type { Section } from '../../../shared/report/document.ts'
-import { jointsAddress, partsAddress } from '../desk/Desk.tsx'
+import { geometryAddress, jointsAddress, limitsAddress, partsAddress, surveyAddress } from '../desk/Desk.tsx'
 import { Mark } from '../Mark.tsx'
 import { standing } from '../sections.ts'
 
@@ -15,6 +15,15 @@ export function Rail(props: { readonly id: string; readonly sections: readonly S
         </Link>
         <Link href={jointsAddress(props.id)} className="place">
           Joints
+        </Link>
+        <Link href={surveyAddress(props.id)} className="place">
+          Survey
+        </Link>
+        <Link href={geometryAddress(props.id)} className="place">
+          Geometry
+        </Link>
+        <Link href={limitsAddress(props.id)} className="place">
+          Limits
         </Link>
       </nav>
       <nav aria-label="Sections">

@@ -6,12 +6,17 @@ import type { Units } from '../../app/queries.ts'
 import { SkipLink } from '../SkipLink.tsx'
 
 /** Where in the program one is. */
-export type Here = 'shelf' | 'identify' | 'parts' | 'joints' | 'none'
+export type Here = 'shelf' | 'identify' | 'parts' | 'joints' | 'survey' | 'geometry' | 'limits' | 'none'
 
 export const buildAddress = (id: string): string => `/build/${encodeURIComponent(id)}`
 export const partsAddress = (id: string): string => `${buildAddress(id)}/edit/parts`
 export const partAddress = (id: string, part: string): string => `${partsAddress(id)}/${encodeURIComponent(part)}`
 export const jointsAddress = (id: string): string => `${buildAddress(id)}/edit/joints`
+export const surveyAddress = (id: string): string => `${buildAddress(id)}/edit/survey`
+export const limitsAddress = (id: string): string => `${buildAddress(id)}/edit/limits`
+/** The places of the joints; with a place of the build file ("geometry.ram.along"), at its field. */
+export const geometryAddress = (id: string, place?: string): string =>
+  `${buildAddress(id)}/edit/geometry${place === undefined ? '' : `/${encodeURIComponent(place)}`}`
 export const shelfPartAddress = (part: string): string => `/shelf/part/${encodeURIComponent(part)}`
 
 /** A place where something is worked on: the strip along the top with the ways to the other places, and the bench below. */
@@ -19,6 +24,8 @@ export function Desk(props: {
   readonly title: string
   readonly below?: string
   readonly here: Here
+  /** takes as little height as can be in a narrow window */
+  readonly slim?: boolean
   readonly build?: { readonly id: string; readonly name: string }
   readonly units: Units
   readonly onUnits: (units: Units) => void
@@ -27,7 +34,7 @@ export function Desk(props: {
   const { build, here, units } = props
   usePageTitle(build === undefined ? props.title : `${build.name}: ${props.title}`)
   return (
-    <div className="desk">
+    <div className={props.slim === true ? 'desk desk-slim' : 'desk'}>
       <SkipLink to="desk">Skip to the work</SkipLink>
       <header className="title-bar">
         <div className="title-name">
@@ -44,6 +51,15 @@ export function Desk(props: {
               </Place>
               <Place to={jointsAddress(build.id)} here={here === 'joints'}>
                 Joints
+              </Place>
+              <Place to={surveyAddress(build.id)} here={here === 'survey'}>
+                Survey
+              </Place>
+              <Place to={geometryAddress(build.id)} here={here === 'geometry'}>
+                Geometry
+              </Place>
+              <Place to={limitsAddress(build.id)} here={here === 'limits'}>
+                Limits
               </Place>
             </>
           )}
