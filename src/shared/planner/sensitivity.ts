@@ -1,3 +1,4 @@
+import type { FormulaCard } from '../formulas/card.ts'
 import { FORMULAS } from '../formulas/index.ts'
 import type { Sensitivity } from './forces-types.ts'
 import { type KnownValue, type Origin, type PlanNumber, SEARCH } from './plan.ts'
@@ -51,6 +52,9 @@ const isFixed = ({ origin, si, dimension }: KnownValue, symbol: string): boolean
 /** One number of the plan, ready to be computed again and again. */
 interface Node {
   readonly number: PlanNumber
+  readonly card: FormulaCard | undefined
+  /** the inputs as they are; those that rest on the varied leaf are changed for a moment and put back */
+  readonly given: Record<string, number>
   readonly inputs: readonly Wire[]
   /** places of the leaves it rests on */
   readonly leaves: ReadonlySet<number>
@@ -85,7 +89,10 @@ export function sensitivities(numbers: readonly PlanNumber[], margins: readonly 
     for (const [id, greater] of up) {
       const smaller = down.get(id) ?? 0
       const size = Math.max(Math.abs(greater), Math.abs(smaller))
-      if (size > NOTHING) moved.set(id, [...(moved.get(id) ?? []), { value, name, greater, smaller, size }])
+      if (size <= NOTHING) continue
+      const list = moved.get(id)
+      if (list) list.push({ value, name, greater, smaller, size })
+      else moved.set(id, [{ value, name, greater, smaller, size }])
     }
   })
   return margins.flatMap((margin): Sensitivity[] => {
@@ -133,7 +140,9 @@ function wired(numbers: readonly PlanNumber[]): { nodes: readonly Node[]; leaves
       over.add(leaf)
       return { symbol, si, leaf, from: -1, part: 1 }
     })
-    at.set(number.id, nodes.push({ number, inputs, leaves: number.card === SEARCH ? new Set() : over }) - 1)
+    const given = Object.fromEntries(inputs.map((wire) => [wire.symbol, wire.si]))
+    const leavesOf = number.card === SEARCH ? new Set<number>() : over
+    at.set(number.id, nodes.push({ number, card: CARDS.get(number.card), given, inputs, leaves: leavesOf }) - 1)
   }
   return { nodes, leaves }
 }
@@ -149,14 +158,13 @@ function vary(
 ): ReadonlyMap<string, number> {
   const changes = new Map<string, number>()
   for (const i of resting) {
-    const { number, inputs } = nodes[i] as Node
-    const given: Record<string, number> = {}
+    const { number, card, given, inputs } = nodes[i] as Node
     for (const wire of inputs) {
-      const rests = wire.from >= 0 && nodes[wire.from]?.leaves.has(leaf)
-      given[wire.symbol] = wire.leaf === leaf ? wire.si * factor : rests ? (values[wire.from] ?? 0) * wire.part : wire.si
+      if (wire.leaf === leaf) given[wire.symbol] = wire.si * factor
+      else if (wire.from >= 0 && nodes[wire.from]?.leaves.has(leaf)) given[wire.symbol] = (values[wire.from] ?? 0) * wire.part
     }
-    const card = CARDS.get(number.card)
     const value = card ? (card.compute(given as never) as number) : Object.values(given).reduce((a, b) => a + b, 0)
+    for (const wire of inputs) given[wire.symbol] = wire.si
     values[i] = value
     if (wanted.has(number.id) && number.si !== 0 && Number.isFinite(value)) changes.set(number.id, value / number.si - 1)
   }

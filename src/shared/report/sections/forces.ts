@@ -76,22 +76,20 @@ const LOSSES: Readonly<Record<RamLoss, string>> = {
 }
 
 function ramBlocks(candidates: readonly RamCandidate[], show: Show): Block[] {
-  const rows = candidates
-    .slice(0, PRINTED)
-    .map((c): DocumentCell[] => [
-      c.smallest
-        ? state('good', 'smallest that passes')
-        : c.lost.length === 0
-          ? state('noted', 'passes')
-          : state('look', c.lost.map((l) => LOSSES[l]).join('; ')),
-      text(`${c.bore} × ${c.rod} × ${c.stroke}`, `${c.ended}-ended`),
-      text(show(c.push, 'force'), show(c.pull, 'force')),
-      known(c.margin, show, 'ratio'),
-      known(c.strokeOver, show, 'length'),
-      known(c.time, show, 'time'),
-      known(c.rodFactor, show, 'ratio'),
-      known(c.tieRodFactor, show, 'ratio'),
-    ])
+  const rows = candidates.map((c): DocumentCell[] => [
+    c.smallest
+      ? state('good', 'smallest that passes')
+      : c.lost.length === 0
+        ? state('noted', 'passes')
+        : state('look', c.lost.map((l) => LOSSES[l]).join('; ')),
+    text(`${c.bore} × ${c.rod} × ${c.stroke}`, `${c.ended}-ended`),
+    text(show(c.push, 'force'), show(c.pull, 'force')),
+    known(c.margin, show, 'ratio'),
+    known(c.strokeOver, show, 'length'),
+    known(c.time, show, 'time'),
+    known(c.rodFactor, show, 'ratio'),
+    known(c.tieRodFactor, show, 'ratio'),
+  ])
   return [
     {
       kind: 'table',
