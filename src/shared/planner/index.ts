@@ -14,8 +14,9 @@ import type { Finding, Plan, Severity } from './plan.ts'
 import { planRams, reliefPressure } from './ram.ts'
 import { planRamInSpace } from './ram-space.ts'
 import { checkAdjusters } from './rules/adjusters.ts'
-import { checkHoseEnds } from './rules/hoses.ts'
+import { checkBarbs, checkHoseEnds } from './rules/hoses.ts'
 import { checkPressure } from './rules/pressure.ts'
+import { checkTubes } from './rules/tubes.ts'
 import { planSteps } from './steps.ts'
 import { planStrokes } from './strokes.ts'
 import { planSurvey } from './survey.ts'
@@ -35,6 +36,8 @@ export function plan(build: Build): Plan {
   const joints = planJoints(build, ledger)
   checkAdjusters(build, ledger)
   checkHoseEnds(build, ledger)
+  checkBarbs(build, ledger)
+  checkTubes(build, ledger)
   const { result: survey, picture } = planSurvey(build, ledger)
   const rams = planRams(build, survey, ledger)
   const known = gatherLinkage(build, ledger)
@@ -48,10 +51,10 @@ export function plan(build: Build): Plan {
   const relief = reliefPressure(build, false, ledger)
   checkPressure(build, relief?.si, ledger)
   planFluid(build, rams, ledger)
+  const forces = planForces(build, steering, limits, relief, ledger)
   const torques = planTorques(build, joints, ledger)
   const steps = planSteps(build, joints, ledger)
   return {
-  const forces = planForces(build, steering, limits, relief, ledger)
     build: { id: build.build.id, name: build.build.name, revision: build.build.revision, vehicle: build.vehicle.name },
     findings: bySeverity(ledger.findings),
     numbers: ledger.numbers,
@@ -64,10 +67,10 @@ export function plan(build: Build): Plan {
     limits,
     strokes,
     bumpSteer,
+    forces,
   }
 }
 
-    forces,
 /** What stops the build first; within one severity the order in which the rules found it. */
 function bySeverity(findings: readonly Finding[]): readonly Finding[] {
   return [...findings].sort((a, b) => RANK[a.severity] - RANK[b.severity])

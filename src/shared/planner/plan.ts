@@ -123,6 +123,7 @@ export interface TorqueLine {
   readonly tolerance: number | null
   readonly angle: number | null
   readonly typedValue: string | null
+  readonly typedTolerance: string | null
   readonly from: 'maker' | 'published table' | 'computed' | 'own practice'
   readonly source: string | null
   readonly recheckAfter: string | null
@@ -150,5 +151,5 @@ export interface Plan {
   readonly limits: LimitsPlan | null
   readonly strokes: readonly StrokeLine[] | null
   readonly bumpSteer: BumpSteerPlan | null
-}
   readonly forces: ForcesPlan
+}

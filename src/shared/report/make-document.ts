@@ -3,7 +3,7 @@ import type { Plan } from '../planner/plan.ts'
 import type { Block, Document, NumberText, Section } from './document.ts'
 import { findingTexts } from './findings.ts'
 import { isHelper, numberTexts } from './numbers.ts'
-import { cautionsSection, checklistSection } from './sections/checklist.ts'
+import { cautionsSection, checklistSection, tasksSection } from './sections/checklist.ts'
 import { lookSection, stopsSection } from './sections/findings.ts'
 import { fitSection } from './sections/fit.ts'
 import { forcesSection } from './sections/forces.ts'
@@ -71,10 +71,16 @@ export function makeDocument(build: Build, plan: Plan, { units, printedOn }: Doc
     title: `Shop sheet: ${plan.build.vehicle}, ${plan.build.name}`,
     subject,
     language: 'en',
-    footer: `${subject} · printed ${printedOn}`,
+    footer: `${stopped(plan)}${subject} · printed ${printedOn}`,
     printedOn,
     sections: sections.filter((s) => s !== null),
   }
+}
+
+/** Stands on every page, so that a loose one does not look good to go. */
+function stopped(plan: Plan): string {
+  const stops = plan.findings.filter((f) => f.severity === 'stops').length
+  return stops === 0 ? '' : `STOPPED by ${stops} ${stops === 1 ? 'point' : 'points'} · `
 }
 
 function ramSection(items: readonly NumberText[]): Section {
@@ -86,7 +92,8 @@ function ramSection(items: readonly NumberText[]): Section {
 }
 
 function workingsSection(build: Build, plan: Plan, units: UnitSystem): Section | null {
-  const items = workingTexts(build, plan, units)
+  // what only serves an uncertainty is opened on the screen; on paper it would bury the rest
+  const items = workingTexts(build, plan, units).filter((w) => !isHelper(w.id))
   return items.length === 0
     ? null
     : { id: 'workings', heading: 'Workings and sources', blocks: [{ kind: 'workings', items }], startsPage: true }

@@ -6,7 +6,7 @@ import type { Source, SourceMark } from '../standards/source.ts'
 import type { WorkingText } from './document.ts'
 import { setEquation, setSymbol } from './equation.ts'
 import { aboutText } from './text/index.ts'
-import { chosenWords, labelOf } from './text/labels.ts'
+import { chosenWords, labelIn, labelOf } from './text/labels.ts'
 import { showIn, showLike, showTaper, showWithUncertainty, type UnitSystem } from './units.ts'
 
 const MARK_WORDS: Readonly<Record<SourceMark, string>> = {
@@ -42,7 +42,7 @@ function workingText(build: Build, n: PlanNumber, units: UnitSystem): WorkingTex
   const values = Object.fromEntries(method.inputs.map(({ symbol, shown }) => [symbol, shown]))
   return {
     id: n.id,
-    label: labelOf(n.id),
+    label: labelIn(build, n.id),
     title: method.title,
     equation: setEquation(method.equation),
     withValues: setEquation(method.equation, values),

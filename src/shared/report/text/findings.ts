@@ -20,7 +20,7 @@ export function findingWords(finding: Finding, show: Show): FindingWords {
     const found = evidence.find((e) => e.name === name)
     return found ? show(found.si, found.dimension) : '?'
   }
-  const list = (fact: unknown): string => (Array.isArray(fact) ? fact.join(', ') : String(fact))
+  const list = (fact: unknown): string => (Array.isArray(fact) ? fact.join('; ') : String(fact))
   const pair = `${facts.partA} (${facts.typedA}) on ${facts.partB} (${facts.typedB})`
   switch (code) {
     case 'fit.does_not_fit':
@@ -90,6 +90,36 @@ export function findingWords(finding: Finding, show: Show): FindingWords {
         why: `The hose has a bore of ${n('bore of the hose')}; the end's dash stands for ${n('bore of that dash')}. ${code === 'hose.narrow' ? 'The hose throttles the flow.' : 'The end throttles the flow.'}`,
         todo: 'Check both on the part. Some hose kinds count their dash by an old tube size; then the maker says so.',
       }
+    case 'hose.barb_under_pressure':
+      return {
+        title: `Blows off: ${facts.part}, ${facts.end} (${facts.typed})`,
+        why: 'A hose clamped on a barb holds a return line. Under pump pressure it blows off and sprays hot oil.',
+        todo: 'Take a hose with crimped ends for this line.',
+      }
+    case 'hose.line_not_said':
+      return {
+        title: `Which line is it? ${facts.part}`,
+        why: 'A hose clamped on a barb is for return and suction lines only, and this one does not say what line it is.',
+        todo: 'Say whether it is a pressure, return, suction or ram hose.',
+      }
+    case 'tube.impossible':
+      return {
+        title: `Cannot be: ${facts.part}`,
+        why: `A wall of ${n('wall')} leaves no bore in ${n('outside diameter')}.`,
+        todo: 'Measure both again.',
+      }
+    case 'tube.two_diameters':
+      return {
+        title: `Two diameters for one tube: ${facts.part}`,
+        why: `The part says ${n('outside diameter of the part')}, its end ${facts.end} says ${n('diameter at its end')}. A clamp is judged by one and the strength by the other.`,
+        todo: 'Measure it and put both right.',
+      }
+    case 'tube.no_metal_for_thread':
+      return {
+        title: `No metal for the thread: ${facts.part}, ${facts.end} (${facts.thread})`,
+        why: `The bore is ${n('bore of the tube')} and the thread ${n('diameter of the thread')}: there is nothing to cut it in.`,
+        todo: 'Weld in a threaded bung and list it as a part, or take a tube with a thicker wall.',
+      }
     case 'survey.impossible_order':
       return {
         title: "The survey's marks are in an order that cannot be",
@@ -128,8 +158,8 @@ export function findingWords(finding: Finding, show: Show): FindingWords {
       }
     case 'ram.stroke_no_room':
       return {
-        title: 'The ram has no stroke to spare',
-        why: `It has ${n('stroke of the ram')} and ${n('stroke wanted')} is wanted (± ${n('uncertainty of the travel')}): the measurement cannot tell whether the knuckle stop or the ram comes first.`,
+        title: 'The ram has hardly any stroke to spare',
+        why: `It has ${n('stroke of the ram')} and ${n('stroke wanted')} is wanted (± ${n('uncertainty of the travel')}). With less than ${n('room wanted a side')} left on each side nobody can be sure that the knuckle stop comes before the ram.`,
         todo: 'Set the knuckle stops a little earlier, or take the next stroke up. Prove it by turning to both stops with the ports open.',
       }
     case 'ram.stroke_enough':

@@ -48,12 +48,20 @@ export function labelOf(id: string): string {
   return id
 }
 
+/** The same with a part's name in place of its id. */
+export function labelIn(build: Build, id: string): string {
+  return labelOf(id).replace(/\(([a-z0-9-]+)\)$/, (whole, part: string) => {
+    const name = build.parts.find((p) => p.id === part)?.name
+    return name === undefined ? whole : `(${name})`
+  })
+}
+
 /** Words for a value that the program chose. */
 export const chosenWords = (why: string): string =>
   ({
     ...LINKAGE_CHOICES,
+    ...FORCES_CHOICES,
     coverage: 'coverage factor 2, about 95 in 100 (JCGM 100)',
     'ram parallel': 'ram taken as parallel to the tie rod, since its angle was not measured',
     'purge allowance': 'a quarter for purging and spills; common practice, no published source',
   })[why] ?? why
-    ...FORCES_CHOICES,

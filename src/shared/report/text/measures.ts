@@ -55,6 +55,11 @@ export const MEASURES: Readonly<Record<string, (facts: Facts) => FindingWords>> 
     why: 'It must be at least the relief pressure; burst pressure does not count.',
     todo: "Read it on the lay line or in the maker's data.",
   }),
+  engagement: ({ part }) => ({
+    title: `Measure: how far the end is screwed into ${part}`,
+    why: 'A thread that fits still pulls out when too little of it is engaged: one diameter at least in steel.',
+    todo: 'With the length set, measure the thread inside (whole thread less what stands out) and write "engaged …" at the end.',
+  }),
   torque: ({ spec }) => ({
     title: `Look up: the torque for ${spec}`,
     why: 'A line without a value is not tightened to anything.',

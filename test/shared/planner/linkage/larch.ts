@@ -2,7 +2,6 @@ import type { Build } from '../../../../src/shared/model/build.ts'
 import { plan } from '../../../../src/shared/planner/index.ts'
 import type { Plan } from '../../../../src/shared/planner/plan.ts'
 import { built, DEMO } from '../builds.ts'
-import { LARCH_GEOMETRY } from './larch-geometry.ts'
 
 type Change = Readonly<Record<string, unknown>>
 
@@ -11,7 +10,7 @@ export function larch(
   change: { file?: Change; geometry?: Readonly<Record<string, Change>>; ram?: Change; box?: Change } = {},
   from = DEMO.corrected,
 ): Build {
-  const file = { geometry: LARCH_GEOMETRY, ...structuredClone(from), ...change.file } as Record<string, unknown>
+  const file = { ...structuredClone(from), ...change.file } as Record<string, unknown>
   const groups = { ...(file.geometry as Record<string, object>) }
   for (const [group, values] of Object.entries(change.geometry ?? {})) groups[group] = { ...groups[group], ...values }
   const parts = (file.parts as { kind: string }[]).map((p) =>
