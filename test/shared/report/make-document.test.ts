@@ -41,6 +41,8 @@ describe('makeDocument', () => {
       'survey',
       'limits',
       'ram',
+      'forces',
+      'flow',
       'torque',
       'checklist',
       'cautions',

@@ -9,6 +9,8 @@ const WHOLE: Readonly<Record<string, string>> = {
   'demand.via-arm': 'Arm of the scrubbing print',
   'demand.via-print-width': 'Width of the tyre print, estimated',
   'demand.via-offset': 'Kingpin offset at the ground',
+  'supply.left.force': 'Turning left: force there is along the tie rod',
+  'supply.right.force': 'Turning right: force there is along the tie rod',
   'supply.ram-push': 'Push of the ram, less losses',
   'supply.ram-pull': 'Pull of the ram, less losses',
   'supply.sector-torque': "The box's own torque on the sector shaft",
@@ -60,8 +62,8 @@ const WHOLE: Readonly<Record<string, string>> = {
 
 /** The last word of an id, whatever stands before it. */
 const LAST: Readonly<Record<string, string>> = {
-  force: 'force on the tie rod',
-  rock: 'force on the tie rod in rock',
+  force: 'force asked for along the tie rod',
+  rock: 'force asked for in rock',
   ram: "the ram's part at the tie rod",
   box: "the box's part at the tie rod",
   'via-place': 'hardest place of the travel',

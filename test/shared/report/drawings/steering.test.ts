@@ -105,7 +105,15 @@ describe('the sheet', () => {
   const document = makeDocument(larch(), p, { units: 'inch', printedOn: '2026-12-01' })
   it('has a section for what stops the wheels and one for alignment, and each number in one section only', () => {
     const ids = document.sections.map((s) => s.id)
-    expect(ids.slice(ids.indexOf('survey'), ids.indexOf('torque'))).toEqual(['survey', 'limits', 'ram', 'alignment'])
+    expect(ids.slice(ids.indexOf('survey'), ids.indexOf('torque'))).toEqual([
+      'survey',
+      'limits',
+      'ram',
+      'forces',
+      'strength',
+      'flow',
+      'alignment',
+    ])
     const listed = document.sections.flatMap((s) => s.blocks.flatMap((b) => (b.kind === 'numbers' ? b.items.map((n) => n.id) : [])))
     expect(new Set(listed).size).toBe(listed.length)
     expect(listed).toContain('limit.margin.left')
