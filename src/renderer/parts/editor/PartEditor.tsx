@@ -1,4 +1,4 @@
-import { type ReactNode, useCallback, useMemo, useRef, useState } from 'react'
+import { type ReactNode, useCallback, useEffect, useMemo, useRef, useState } from 'react'
 import type { Problem } from '../../../shared/contract/contract.ts'
 import { PART_KINDS, type PartFile, type PartKind } from '../../../shared/model/part.ts'
 import { usePartCheck } from '../../app/asking.ts'
@@ -47,7 +47,12 @@ export function PartEditor(props: {
   const [busy, setBusy] = useState(false)
   const [refused, setRefused] = useState<readonly Problem[]>([])
   const [leaving, setLeaving] = useState(false)
+  const [attempts, setAttempts] = useState(0)
   const box = useRef<HTMLFormElement>(null)
+  // by then the fields know what is wrong with them, so the first that is can be gone to
+  useEffect(() => {
+    if (attempts > 0) box.current?.querySelector<HTMLElement>('[aria-invalid="true"], .editor-refused')?.focus()
+  }, [attempts])
   const tell = useNotice()
 
   const change = (next: PartForm) => setDraft(differs(next, from) ? { form: next, from } : null)
@@ -75,8 +80,7 @@ export function PartEditor(props: {
       problems.length === 1 ? 'Not saved: one thing is to be put right.' : `Not saved: ${problems.length} things are to be put right.`,
       'trouble',
     )
-    // after the fields have been told what is wrong with them
-    setTimeout(() => box.current?.querySelector<HTMLElement>('[aria-invalid="true"], .editor-refused')?.focus(), 60)
+    setAttempts((now) => now + 1)
   }, [busy, onSave, form, part, from, setDraft, tell])
   useShortcut('s', save)
 
