@@ -1,10 +1,10 @@
 import { END_FAMILIES, familyOf } from '../../shared/model/end/family.ts'
+import { readEnd } from '../../shared/model/end/read.ts'
 import type { EndKind } from '../../shared/model/end/types.ts'
 import type { QuantityRange } from '../../shared/model/fields.ts'
 import type { Dimension } from '../../shared/quantities/dimension.ts'
 import { parseQuantity } from '../../shared/quantities/parse.ts'
 import { type Issue, issue } from '../../shared/result/result.ts'
-import { readEnd } from './read-end.ts'
 
 /*
  * What one key of the exchange file is in the database: its columns, what they must satisfy, and the way there and back.

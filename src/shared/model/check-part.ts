@@ -31,5 +31,27 @@ export function checkPart(value: unknown): Result<CheckedPart> {
   return file && part ? ok({ file, part }) : fail()
 }
 
+/**
+ * Checks values that should be parts, each by itself and not against the others.
+ *
+ * @returns for each what {@link checkPart} gives, in a fraction of the time where they are many and most of them good
+ */
+export function checkParts(values: readonly unknown[]): readonly Result<CheckedPart>[] {
+  const all: Result<CheckedPart>[] = []
+  for (let from = 0; from < values.length; from += AT_A_TIME) {
+    const some = values.slice(from, from + AT_A_TIME)
+    const checked = checkBuild({ ...EMPTY, parts: some })
+    const { file, build } = checked.ok ? checked.value : {}
+    for (const [i, value] of some.entries()) {
+      const [typed, part] = [file?.parts[i], build?.parts[i]]
+      // a fault, or an id that two of them have: then each is asked by itself
+      all.push(typed && part ? ok({ file: typed, part }) : checkPart(value))
+    }
+  }
+  return all
+}
+
+const AT_A_TIME = 100
+
 /** parts[0].name is the part's name. */
 const inPart = (issue: Issue): Issue => ({ ...issue, path: issue.path.slice(2) })

@@ -67,6 +67,22 @@ describe('a part on the shelf', () => {
     expect([db.shelf.search(ask('old')).total, db.shelf.search(ask('new')).total]).toEqual([0, 1])
   })
 
+  it('comes back from among thousands that were put there at once, those of the same id by their last', () => {
+    const db = opened()
+    const many = Array.from({ length: 2500 }, (_, i) => plain(`p${i}`, { name: `No. ${i}`, ends: [{ name: 'a', connection: 'weld' }] }))
+    const last = plain('p7', { name: 'Changed', ends: [] })
+    must(db.shelf.save([...many, last], again))
+    expect(db.shelf.all()).toStrictEqual(many.map((p) => (p.id === 'p7' ? last : p)))
+    expect(db.shelf.search(ask('no')).total).toBe(2499)
+    expect(['1', '999', '1000', '2499', 'changed'].map((word) => db.shelf.search(ask(`${word} weld`)).total > 0)).toEqual([
+      ...[true, true, true, true],
+      false,
+    ])
+    const twice = db.shelf.save([plain('new'), plain('new')], how)
+    expect(twice).toMatchObject({ ok: false, issues: [{ code: 'shelf.exists', path: [1, 'id'] }] })
+    expect(db.shelf.has('new')).toBe(false)
+  })
+
   it('is kept with all others of its list or not at all', () => {
     const db = opened()
     const refused = db.shelf.save([plain('a'), plain('b', { note: 'x\ud83d' }), plain('c')], how)

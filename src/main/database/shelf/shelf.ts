@@ -1,5 +1,6 @@
 import type { Database as Sqlite } from 'better-sqlite3'
 import { getTableName } from 'drizzle-orm'
+import type { SQLiteTable } from 'drizzle-orm/sqlite-core'
 import type { PartFile } from '../../../shared/model/part.ts'
 import { fail, type Issue, issue, ok, type Result } from '../../../shared/result/result.ts'
 import { partsOf, type RowsIn } from '../assemble.ts'
@@ -70,17 +71,24 @@ export function shelfOn(sqlite: Sqlite): WritableShelf {
     takeOut.run(number)
   }
 
-  const put = (part: PartFile, at: number, changed_at: string): readonly Issue[] => {
+  /** puts the part into `batch`; gives what of it cannot be kept */
+  const gather = (batch: Batch, part: PartFile, at: number, changed_at: string): readonly Issue[] => {
     const issues: Issue[] = []
     const putRow: Put = (table, value, keys, path) => {
       const row = table.toRow(value, keys, (i) => issues.push({ ...i, path: [...path, ...i.path] }))
-      if (issues.length === 0) inserts.get(table.drizzle)?.(row)
+      batch.rows.get(table.drizzle)?.push(row)
     }
     putRow(SHELF_TABLES.part, part, { number: at, changed_at }, [])
     putOwn(SHELF_TABLES, putRow, part, { part: at, kind: part.kind }, [])
     for (const [position, end] of part.ends.entries()) putRow(SHELF_TABLES.partEnd, end, { part: at, position }, ['ends', position])
-    learn.run(at, wordsOf(part))
+    batch.words.set(at, wordsOf(part))
+    batch.ids.add(part.id)
     return issues
+  }
+  /** writes what `batch` holds, each table after those it points at, and the words last: any row of a table makes FTS5 write out what it has of them so far */
+  const insert = (batch: Batch) => {
+    for (const [table, rows] of batch.rows) for (const row of rows) inserts.get(table)?.(row)
+    for (const [number, words] of batch.words) learn.run(number, words)
   }
 
   const write = <T>(work: () => Result<T>): Result<T> =>
@@ -120,13 +128,19 @@ export function shelfOn(sqlite: Sqlite): WritableShelf {
     save: (parts, { replace, changedAt }) =>
       write(() => {
         let free = nextNumber.get() ?? 1
+        let batch = emptyBatch()
         for (const [i, part] of parts.entries()) {
+          if (batch.ids.size >= MANY || batch.ids.has(part.id)) {
+            insert(batch)
+            batch = emptyBatch()
+          }
           const old = numberOf.get(part.id)
           if (old !== undefined && !replace) return fail(issue('shelf.exists', [i, 'id'], { id: part.id }))
           if (old !== undefined) removeNumber(old)
-          const issues = put(part, old ?? free++, changedAt)
+          const issues = gather(batch, part, old ?? free++, changedAt)
           if (issues.length > 0) return { ok: false, issues: issues.map((one) => ({ ...one, path: [i, ...one.path] })) }
         }
+        insert(batch)
         if (parts.length >= MANY) tidy.run()
         return ok(null)
       }),
@@ -140,6 +154,20 @@ export function shelfOn(sqlite: Sqlite): WritableShelf {
   }
 }
 
+/** Parts on their way into the tables. */
+interface Batch {
+  readonly ids: Set<string>
+  readonly rows: ReadonlyMap<SQLiteTable, Row[]>
+  /** by number */
+  readonly words: Map<number, string>
+}
+
+const emptyBatch = (): Batch => ({
+  ids: new Set(),
+  rows: new Map(Object.values(SHELF_TABLES).map((table) => [table.drizzle, []])),
+  words: new Map(),
+})
+
 /** By place and not by name, which takes SQLite's driver half the time. */
 function prepareInsert(sqlite: Sqlite, { drizzle, columns }: Pick<Table<never>, 'drizzle' | 'columns'>) {
   const statement = sqlite.prepare<Cell[]>(
@@ -148,7 +176,7 @@ function prepareInsert(sqlite: Sqlite, { drizzle, columns }: Pick<Table<never>, 
   return (row: Row) => statement.run(...columns.map((c) => row[c] ?? null))
 }
 
-/** So many parts at once leave the index of words in pieces, each of which a search would have to look through. */
+/** So many parts are written at a time. More of them leave the index of words in pieces, each of which a search would have to look through. */
 const MANY = 1000
 
 const REFUSED = Symbol('refused')

@@ -1,7 +1,7 @@
 import { familyOf } from '../../../shared/model/end/family.ts'
+import { readEnd } from '../../../shared/model/end/read.ts'
 import type { End } from '../../../shared/model/end/types.ts'
 import type { PartFile } from '../../../shared/model/part.ts'
-import { readEnd } from '../read-end.ts'
 
 /**
  * The words a part is found by: name, kind, maker, part number, supplier, and each end as typed, as the standard writes it and

@@ -52,6 +52,7 @@ function atColon(text: string): [string, string] {
 
 /** The pieces between a sign, where no backslash stands before it. */
 function split(text: string, sign: string): readonly string[] {
+  if (!text.includes('\\')) return text.split(sign)
   const pieces = ['']
   for (let i = 0; i < text.length; i++) {
     const c = text[i] as string
@@ -63,6 +64,7 @@ function split(text: string, sign: string): readonly string[] {
 
 /** Without the spaces around it, and without backslashes before what they kept. */
 function plain(text: string): string {
+  if (!text.includes('\\')) return text.trim()
   let out = ''
   let kept = 0
   const from = text.replace(/^\s+/, '')

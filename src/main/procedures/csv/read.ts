@@ -1,5 +1,5 @@
 import Papa from 'papaparse'
-import { checkPart } from '../../../shared/model/check-part.ts'
+import { checkParts } from '../../../shared/model/check-part.ts'
 import type { PartFile } from '../../../shared/model/part.ts'
 import { fail, type Issue, issue, ok, type Result } from '../../../shared/result/result.ts'
 import { freeId } from '../free-id.ts'
@@ -47,14 +47,16 @@ export function readCsv(text: string, taken: (id: string) => boolean): Result<Re
     if (before !== undefined) issues.push({ row, issue: issue('csv.id_twice', ['id'], { id: String(value.id), before }) })
     else own.set(value.id, row)
   }
-  const parts: ReadTable['parts'][number][] = []
   for (const { row, value, over } of values) {
     if (over.some((c) => c.trim() !== '')) issues.push({ row, issue: issue('csv.too_many_cells', [], { more: over.length }) })
     if (value.id === undefined) {
       value.id = freeId(String(value.name ?? ''), 'part', (id) => own.has(id) || taken(id))
       own.set(value.id, row)
     }
-    const checked = checkPart(value)
+  }
+  const parts: ReadTable['parts'][number][] = []
+  for (const [i, checked] of checkParts(values.map((v) => v.value)).entries()) {
+    const { row = 0 } = values[i] ?? {}
     if (checked.ok) parts.push({ row, part: checked.value.file })
     else for (const one of checked.issues) issues.push({ row, issue: one })
   }

@@ -1,6 +1,6 @@
 import * as z from 'zod'
 import { raise } from '../fields.ts'
-import { parseEnd } from './parse.ts'
+import { readEnd } from './read.ts'
 import type { Connection } from './types.ts'
 
 /** An end as the trade writes it, typed on one line; becomes what was typed beside what it means. */
@@ -8,7 +8,7 @@ export const connection = z
   .string()
   .max(160)
   .transform((typed, ctx): Connection => {
-    const read = parseEnd(typed)
+    const read = readEnd(typed)
     return read.ok ? { typed, end: read.value } : raise(ctx, read.issues)
   })
   .meta({
