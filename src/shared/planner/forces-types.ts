@@ -81,16 +81,7 @@ export interface RamCandidate {
   readonly smallest: boolean
 }
 
-export type StrengthPart =
-  | 'tie rod'
-  | 'drag link'
-  | 'ram'
-  | 'ram clamp'
-  | 'ram bracket'
-  | 'ball stud'
-  | 'rod end'
-  | 'steering arm'
-  | 'sector shaft'
+export type StrengthPart = 'tie rod' | 'drag link' | 'ram' | 'ram clamp' | 'ram bracket' | 'ball stud' | 'rod end' | 'steering arm'
 export type FailureMode =
   | 'buckling'
   | 'clamp bending'
@@ -103,7 +94,6 @@ export type FailureMode =
   | 'slip'
   | 'bolts'
   | 'bending'
-  | 'torque'
 
 /** One way in which one part gives way, with how many times over the load may grow. */
 export interface StrengthLine {

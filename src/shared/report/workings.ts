@@ -125,10 +125,13 @@ function termMeaning(build: Build, { origin }: KnownValue): string {
   return origin.kind === 'entered' ? aboutText(build, origin.path) : 'term of the sum'
 }
 
+/** ", on 2026-10-17": the day of a measurement, where it is known. */
+const onDay = (day: string | undefined): string => (day === undefined ? '' : `, on ${day}`)
+
 function originText(build: Build, { origin }: KnownValue): string {
   switch (origin.kind) {
     case 'entered':
-      return `typed: ${origin.typed} (${aboutText(build, origin.path)}${origin.on === undefined ? '' : `, ${origin.on}`})`
+      return `typed: ${origin.typed} (${aboutText(build, origin.path)}${onDay(origin.on ?? (origin.path[0] === 'survey' ? build.survey?.takenOn : undefined))})`
     case 'table':
       return `table: ${origin.table}, row ${origin.row}, column ${origin.column}`
     case 'chosen':
@@ -136,7 +139,7 @@ function originText(build: Build, { origin }: KnownValue): string {
     case 'number':
       return `computed: ${labelOf(origin.id)}`
     case 'readings':
-      return `${origin.statistic} of the readings of the ${origin.mark} mark`
+      return `${origin.statistic} of the readings of the ${origin.mark} mark${onDay(build.survey?.takenOn)}`
     default:
       return exhaustive(origin, 'origin')
   }

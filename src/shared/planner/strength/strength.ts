@@ -2,8 +2,8 @@ import { armBending, clampOffset, ramRodOut, studBending } from '../../formulas/
 import { marginForce, marginStress } from '../../formulas/forces/supply.ts'
 import { ramAnnulusArea, ramCapArea, ramForce } from '../../formulas/hydraulics/ram.ts'
 import { demandForceAtLever } from '../../formulas/linkage/demand.ts'
-import { columnEuler, columnStepped } from '../../formulas/strength/column.ts'
-import { tubeSecondMoment } from '../../formulas/strength/tube.ts'
+import { columnCriticalLoad, columnEuler, columnStepped } from '../../formulas/strength/column.ts'
+import { tubeArea, tubeRadiusOfGyration, tubeSecondMoment } from '../../formulas/strength/tube.ts'
 import type { Build } from '../../model/build.ts'
 import { si } from '../../quantities/dimension.ts'
 import { metres, pascals, ratio } from '../../quantities/make.ts'
@@ -110,7 +110,7 @@ function ramColumn(build: Build, F: Known<'force'> | undefined, lines: StrengthL
   const none = chosen('length', metres(0), 'solid')
   const I_2 = ledger.compute('strength.ram.via-rod-moment', tubeSecondMoment, { D: d, d: none })
   const L_k = ledger.sum('strength.ram.via-length', 'length', { closed: L_c, stroke: s })
-  const alone = I_2 && ledger.compute('strength.ram.rod-alone', columnEuler, { n: chosen('ratio', ratio(1), 'pinned'), E, I: I_2, L: L_k })
+  const alone = rodAlone(build, d, none, I_2, L_k, E, ledger)
   const simple = alone && ledger.compute('margin.ram-rod', marginForce, { R: alone, F })
   strengthLine(lines, 'ram', 'rod alone', simple, WANTED.ram)
   const I_1 = OD && ledger.compute('strength.ram.via-body-moment', tubeSecondMoment, { D: OD, d: D })
@@ -118,6 +118,23 @@ function ramColumn(build: Build, F: Known<'force'> | undefined, lines: StrengthL
   const both = I_1 && I_2 && L_1 && L_2 && ledger.compute('strength.ram.column', columnStepped, { E, I_1, L_1, I_2, L_2 })
   const factor = both && ledger.compute('margin.ram-column', marginForce, { R: both, F })
   strengthLine(lines, 'ram', 'stepped column', factor, WANTED.ram)
+}
+
+/** Euler; by Johnson too where the rod's yield strength is known. */
+function rodAlone(
+  build: Build,
+  D: Known<'length'>,
+  d: Known<'length'>,
+  I: Known<'secondMomentOfArea'> | undefined,
+  L: Known<'length'>,
+  E: Known<'pressure'>,
+  ledger: Ledger,
+): Known<'force'> | undefined {
+  const S_y = entered('pressure', build.forces?.ramRod?.yield, ['forces', 'ramRod', 'yield'])
+  const A = S_y && ledger.compute('strength.ram.via-rod-area', tubeArea, { D, d })
+  const r = S_y && ledger.compute('strength.ram.via-gyration', tubeRadiusOfGyration, { D, d })
+  if (S_y && A && r) return ledger.compute('strength.ram.rod-alone', columnCriticalLoad, { A, S_y, L_e: L, r, E })
+  return I && ledger.compute('strength.ram.rod-alone', columnEuler, { n: chosen('ratio', ratio(1), 'pinned'), E, I, L })
 }
 
 function stud(build: Build, F: Known<'force'> | undefined, lines: StrengthLine[], ledger: Ledger): void {

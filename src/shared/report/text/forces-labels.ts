@@ -110,6 +110,7 @@ const LAST: Readonly<Record<string, string>> = {
   'via-shear': 'shear stress',
   'via-pull': 'pull in one bolt',
   'via-stress': 'comparable stress',
+  'via-rod-area': 'section area of the rod',
   'via-rod-moment': 'second moment of area of the rod',
   'via-body-moment': 'second moment of area of the body',
   'via-rod-out': 'length of the rod, fully out',

@@ -26,7 +26,6 @@ const MODES: Readonly<Record<string, string>> = {
   slip: 'slips along the tie rod',
   bolts: 'yields in its bolts',
   bending: 'yields in bending',
-  torque: 'twists off',
 }
 /** How a way of giving way is named in a table. */
 export const modeWords = (mode: string): string => MODES[mode] ?? mode
