@@ -233,7 +233,7 @@ describe('bad input', () => {
   ])('%s: one plain line', async (_what, input) => {
     const run = await cli(['plan', '-'], { input })
     expect({ code: run.code, out: run.out }).toEqual({ code: 2, out: '' })
-    expect(run.err).toMatch(/^This is not a readable file of ours: .+\n$/)
+    expect(run.err).toMatch(/^This is not a build file \(.+\)\. A build file comes from Export .+\n$/)
   })
 })
 
@@ -286,14 +286,15 @@ describe('sheet', () => {
       ['sheet', '-', '-o', 'not/there/x.pdf'],
       /^"not\/there\/x\.pdf" was not written: that folder does not exist\.$/,
     ],
-    ['a folder in the place of the file', ['sheet', '-', '-o', 'taken'], /^"taken" was not written: a folder has that name\.$/],
+    ['a folder in the place of the file', ['sheet', '-', '-o', 'taken.pdf'], /^"taken\.pdf" was not written: a folder has that name\.$/],
+    ['a name that is not a sheet’s', ['sheet', '-', '-o', 'larch.json'], /^"larch\.json" was not written: the name of a sheet ends in \.pdf\.$/],
   ])('%s: exit 2, and nothing written', async (_what, args, message) => {
     const where = folder()
-    mkdirSync(join(where, 'taken'))
+    mkdirSync(join(where, 'taken.pdf'))
     const run = await cli(args, { input: text.bought, cwd: where })
     expect({ code: run.code, out: run.out }).toEqual({ code: 2, out: '' })
     expect(run.err.trimEnd()).toMatch(message)
-    expect(readdirSync(where)).toEqual(['taken'])
+    expect(readdirSync(where)).toEqual(['taken.pdf'])
     expect(existsSync(join(where, 'not'))).toBe(false)
   })
 })
