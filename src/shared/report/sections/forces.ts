@@ -34,7 +34,11 @@ function demandBlocks({ routes, used, chosenByUser, curve, worst }: DemandPlan, 
   if (!curve) return blocks
   for (const turn of ['left', 'right'] as const) {
     const drawing = forceCurves(curve, worst, turn, units)
-    blocks.push({ kind: 'figure', drawing, caption: `${drawing.title}. ${drawing.description}` })
+    blocks.push({
+      kind: 'figure',
+      drawing,
+      caption: `Turning ${turn}: dashed what is asked for, full what there is, over the travel of the tie rod; the circle is the hardest place.`,
+    })
   }
   return blocks
 }
