@@ -1,6 +1,7 @@
 export const HELP = `Steerwright plans, checks and records a steering upgrade on a solid-front-axle vehicle.
 
-  plan FILE [--json] [--units inch|metric]     plan a build: what stops it, numbers, fit, parts, steps
+  plan FILE [--json] [--workings] [--units inch|metric]
+                                               plan a build: what stops it, numbers, fit, parts, steps
   sheet FILE -o OUT.pdf [--paper a4|letter] [--units inch|metric]
                                                print the shop sheet
   fit "END" "END" [--json]                     does this end go on that one?

@@ -21,6 +21,8 @@ export interface DocumentOptions {
   readonly units: UnitSystem
   /** day of printing, ISO; shared reads no clock */
   readonly printedOn: string
+  /** leave out the appendix of workings and sources; for a terminal, where `formula` and the window open them one by one */
+  readonly withoutWorkings?: boolean
 }
 
 /** Numbers that stand in a section of their own. */
@@ -34,7 +36,7 @@ const of =
 const withBlocks = (section: Section, more: readonly Block[]): Section => ({ ...section, blocks: [...section.blocks, ...more] })
 
 /** The shop sheet of a build: everything its plan found, in the order in which the work asks for it. */
-export function makeDocument(build: Build, plan: Plan, { units, printedOn }: DocumentOptions): Document {
+export function makeDocument(build: Build, plan: Plan, { units, printedOn, withoutWorkings = false }: DocumentOptions): Document {
   const show = showIn(units)
   const findings = findingTexts(build, plan, units)
   const numbers = numberTexts(build, plan, units).filter((n) => !isHelper(n.id))
@@ -65,7 +67,7 @@ export function makeDocument(build: Build, plan: Plan, { units, printedOn }: Doc
     tasksSection(build, plan),
     checklistSection(build, plan),
     cautionsSection(plan),
-    workingsSection(build, plan, units),
+    withoutWorkings ? null : workingsSection(build, plan, units),
   ]
   return {
     title: `Shop sheet: ${plan.build.vehicle}, ${plan.build.name}`,

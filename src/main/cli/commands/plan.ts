@@ -8,11 +8,11 @@ import { printJson, printProblems } from '../output.ts'
 /** `plan FILE [--json]`: the plan of a build as text, or as JSON (see DEVELOPERS.md for its shape). */
 export async function planCommand(args: readonly string[]): Promise<Exit> {
   const read = readArguments(args, {
-    flags: ['json'],
+    flags: ['json', 'workings'],
     values: { units: ['inch', 'metric'] },
     least: 1,
     most: 1,
-    usage: 'plan FILE [--json] [--units inch|metric]',
+    usage: 'plan FILE [--json] [--workings] [--units inch|metric]',
   })
   if (!read.ok) return printProblems(read)
   const file = await readBuildFile(read.value.plain[0] as string)
@@ -23,7 +23,9 @@ export async function planCommand(args: readonly string[]): Promise<Exit> {
   if (read.value.flag('json')) {
     printJson({ format: 'steerwright plan', version: 1, plan: planned, findings: findingTexts(build, planned, units) })
   } else {
-    process.stdout.write(summaryText(makeDocument(build, planned, { units, printedOn: today() })))
+    process.stdout.write(
+      summaryText(makeDocument(build, planned, { units, printedOn: today(), withoutWorkings: !read.value.flag('workings') })),
+    )
   }
   return planned.findings.some((f) => f.severity === 'stops') ? EXIT.stops : EXIT.clean
 }
