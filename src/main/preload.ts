@@ -34,6 +34,7 @@ contextBridge.exposeInMainWorld('steerwright', {
   'shelf.fromBuild': ask('shelf.fromBuild'),
   'shelf.importCsv': ask('shelf.importCsv'),
   'shelf.exportCsv': ask('shelf.exportCsv'),
+  'plan.compare': ask('plan.compare'),
   'plan.steering': ask('plan.steering'),
   'quantity.read': ask('quantity.read'),
   'files.save': ask('files.save'),

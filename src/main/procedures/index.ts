@@ -5,6 +5,7 @@ import type { WritableDatabase } from '../database/index.ts'
 import { acrossProcedures } from './across.ts'
 import { done, refuse, refused } from './answer.ts'
 import { buildProcedures } from './builds.ts'
+import { compareProcedures } from './compare.ts'
 import { fitProcedures } from './fit.ts'
 import { readQuantity } from './read-quantity.ts'
 import { shelfProcedures } from './shelf.ts'
@@ -31,6 +32,7 @@ export function makeProcedures({ database, clock, host, dataFolder, version, sav
     'program.about': async () => ({ version, host, dataFolder, database: database.ok ? done(null) : refuse(database.issues) }),
 
     ...buildProcedures(store, () => dayOf(clock())),
+    ...compareProcedures(store),
     ...fitProcedures(store),
     ...acrossProcedures(store),
     ...shelfProcedures(store),

@@ -1,5 +1,6 @@
 import * as z from 'zod'
 import { BUILDS } from './builds.ts'
+import { COMPARE } from './compare.ts'
 import { FIT } from './fit.ts'
 import { QUANTITIES } from './quantities.ts'
 import { refusable, savedFile } from './shapes.ts'
@@ -30,6 +31,7 @@ export const CONTRACT = {
     }),
   },
   ...BUILDS,
+  ...COMPARE,
   ...FIT,
   ...QUANTITIES,
   ...SHELF,

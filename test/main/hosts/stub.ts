@@ -16,6 +16,7 @@ export function stubProcedures(own: Partial<Procedures> = {}): Procedures {
     'demo.add': refused,
     'sheet.print': refused,
     'end.read': refused,
+    'plan.compare': refused,
     'plan.steering': refused,
     'quantity.read': refused,
     'part.check': refused,

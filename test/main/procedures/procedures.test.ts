@@ -84,7 +84,7 @@ describe('the procedures', () => {
       }),
     ])
     const saved = got(await own['builds.export']({ id: 'a' }))
-    expect(saved).toMatchObject({ fileName: 'front-axle.steerwright.json', mediaType: 'application/json' })
+    expect(saved).toMatchObject({ fileName: 'front-axle-r3.steerwright.json', mediaType: 'application/json' })
     expect(JSON.parse(decode(saved.base64).toString())).toEqual(file('a'))
   })
 
@@ -149,7 +149,7 @@ describe('the procedures', () => {
     await own['builds.import']({ text: text('a'), replace: false })
     for (const paper of ['a4', 'letter'] as const) {
       const sheet = got(await own['sheet.print']({ id: 'a', paper }))
-      expect(sheet).toMatchObject({ fileName: `front-axle-shop-sheet-${paper}.pdf`, mediaType: 'application/pdf' })
+      expect(sheet).toMatchObject({ fileName: `front-axle-r3-shop-sheet-${paper}.pdf`, mediaType: 'application/pdf' })
       expect(decode(sheet.base64).subarray(0, 5).toString()).toBe('%PDF-')
     }
   })
