@@ -11,6 +11,18 @@ const keyOf = (id: string) => ['file', id] as const
 /** The build as its file holds it, to be changed. */
 export const useBuildFile = (id: string) => useQuery({ queryKey: keyOf(id), queryFn: () => call('builds.read', { id }) })
 
+/**
+ * The stored file as the window knows it this very moment. What is shown follows a write a little later; who clears what was typed
+ * right after it was saved must not fall back on the file from before.
+ */
+export function useStoredNow(id: string): () => BuildFile | undefined {
+  const client = useQueryClient()
+  return useCallback(() => {
+    const read = client.getQueryData<Read>(keyOf(id))
+    return read?.ok === true ? read.value.file : undefined
+  }, [client, id])
+}
+
 /** After a build was changed: all that is shown of it is read anew, save its file, which the answer already told. */
 export function forgetShown(client: QueryClient, id: string): void {
   void client.invalidateQueries({ queryKey: ['build', id] })

@@ -17,8 +17,6 @@ text.state-stops { fill: #a32c18; stroke: none }
 text.state-look { fill: #7c5800; stroke: none }
 `
 
-const SVG = 'http://www.w3.org/2000/svg'
-
 /**
  * A painted drawing as a file of its own, in true millimetres.
  *
@@ -31,10 +29,9 @@ export function svgText(painted: SVGSVGElement): string {
   for (const name of copy.getAttributeNames()) if (name !== 'viewBox') copy.removeAttribute(name)
   copy.setAttribute('width', `${width}mm`)
   copy.setAttribute('height', `${height}mm`)
-  const style = document.createElementNS(SVG, 'style')
-  style.textContent = STYLE
-  copy.prepend(style)
-  return `<?xml version="1.0" encoding="UTF-8"?>\n${new XMLSerializer().serializeToString(copy)}\n`
+  // put in as text: the page's own policy forbids a style element to be made
+  const text = new XMLSerializer().serializeToString(copy).replace('>', `><style>${STYLE}</style>`)
+  return `<?xml version="1.0" encoding="UTF-8"?>\n${text}\n`
 }
 
 /** The same, ready to be handed to the user. */

@@ -5,11 +5,11 @@ import { geometryAddress, surveyAddress } from './desk/Desk.tsx'
 /** Places of the build file that the geometry screen has fields for. */
 const GEOMETRY = ['axle', 'geometry', 'limits']
 
-/** From a finding to the field that it asks for; nothing where there is no such field, or no build is shown. */
+/** From a finding to the field that it asks for; nothing where nothing is to be done, there is no such field, or no build is shown. */
 export function GoThere({ finding }: { readonly finding: FindingText }) {
   const { id } = useParams<{ readonly id?: string }>()
   const [room] = finding.about
-  if (id === undefined || room === undefined) return null
+  if (id === undefined || room === undefined || finding.severity === 'noted') return null
   const measure = finding.code === 'measure'
   if (room === 'survey') {
     return (

@@ -9,6 +9,8 @@ import { BUYING, describing, type Field } from '../fields/kinds.ts'
 import { ChoiceField, PartField, TextField } from '../fields/PartField.tsx'
 import { ProblemList } from '../ProblemList.tsx'
 import { Sheet } from '../Sheet.tsx'
+import type { Comparison, compare as compareBuilds } from '../what-if/compare.ts'
+import { toTheDesk, WhatIfSheet } from '../what-if/WhatIfSheet.tsx'
 import { useDraft } from './drafts.ts'
 import { EndsEditor } from './EndsEditor.tsx'
 import { blankForm, differs, formOf, idFrom, NEW_KIND, type PartForm, partOf } from './form.ts'
@@ -32,11 +34,13 @@ export function PartEditor(props: {
   readonly saving: string
   /** gives the problems met; none where it is saved */
   readonly onSave: (save: Save) => Promise<readonly Problem[]>
+  /** what the part as typed would change in the plan of its build; absent where it is in none */
+  readonly compare?: (save: Save) => ReturnType<typeof compareBuilds>
   /** what can be done about a refusal that is about no field */
   readonly remedy?: ((problems: readonly Problem[]) => ReactNode) | undefined
   readonly children?: ReactNode
 }) {
-  const { stored, onSave } = props
+  const { stored, onSave, compare } = props
   const [draft, setDraft] = useDraft(props.place)
   const laidOut = useMemo(() => (stored === null ? blankForm(NEW_KIND) : formOf(stored)), [stored])
   const form = draft?.form ?? laidOut
@@ -47,6 +51,7 @@ export function PartEditor(props: {
   const [busy, setBusy] = useState(false)
   const [refused, setRefused] = useState<readonly Problem[]>([])
   const [leaving, setLeaving] = useState(false)
+  const [compared, setCompared] = useState<Comparison | null>(null)
   const [attempts, setAttempts] = useState(0)
   const box = useRef<HTMLFormElement>(null)
   // by then the fields know what is wrong with them, so the first that is can be gone to
@@ -64,25 +69,48 @@ export function PartEditor(props: {
     typedAt(place) ? (wrong.find((problem) => problem.place === place)?.sentence ?? null) : null
   const elsewhere = refused.filter((problem) => !hasField(problem.place, fields))
 
+  const refuse = useCallback(
+    (what: string, problems: readonly Problem[]) => {
+      setRefused(problems)
+      tell(`${what}: ${problems.length === 1 ? 'one thing is' : `${problems.length} things are`} to be put right.`, 'trouble')
+      setAttempts((now) => now + 1)
+    },
+    [tell],
+  )
   const save = useCallback(async () => {
-    if (busy) return
+    if (busy) return false
     setAsked(true)
     setBusy(true)
+    setCompared(null)
     const problems = await onSave({ form, part, from })
     setBusy(false)
-    setRefused(problems)
-    if (problems.length === 0) {
-      setAsked(false)
-      setDraft(null)
-      return
+    if (problems.length > 0) {
+      refuse('Not saved', problems)
+      return false
     }
-    tell(
-      problems.length === 1 ? 'Not saved: one thing is to be put right.' : `Not saved: ${problems.length} things are to be put right.`,
-      'trouble',
-    )
-    setAttempts((now) => now + 1)
-  }, [busy, onSave, form, part, from, setDraft, tell])
-  useShortcut('s', save)
+    setRefused([])
+    setAsked(false)
+    setDraft(null)
+    return true
+  }, [busy, onSave, form, part, from, setDraft, refuse])
+  useShortcut('s', () => void save())
+  const drop = () => {
+    setLeaving(false)
+    setCompared(null)
+    setAsked(false)
+    setRefused([])
+    setDraft(null)
+  }
+  const look = async () => {
+    if (busy || compare === undefined) return
+    setAsked(true)
+    setBusy(true)
+    const answer = await compare({ form, part, from })
+    setBusy(false)
+    if (!answer.ok) return refuse('Not compared', answer.problems)
+    setRefused([])
+    setCompared(answer.value)
+  }
 
   return (
     <form
@@ -138,6 +166,11 @@ export function PartEditor(props: {
         </button>
         {draft !== undefined && (
           <>
+            {compare !== undefined && (
+              <button type="button" className="button" aria-haspopup="dialog" disabled={busy} onClick={() => void look()}>
+                What would change?
+              </button>
+            )}
             <button type="button" className="button" onClick={() => setLeaving(true)}>
               Throw away what I typed…
             </button>
@@ -152,20 +185,22 @@ export function PartEditor(props: {
             <button type="button" className="button" onClick={() => setLeaving(false)}>
               Keep it
             </button>
-            <button
-              type="button"
-              className="button button-danger"
-              onClick={() => {
-                setLeaving(false)
-                setAsked(false)
-                setRefused([])
-                setDraft(null)
-              }}
-            >
+            <button type="button" className="button button-danger" onClick={drop}>
               Throw it away
             </button>
           </div>
         </Sheet>
+      )}
+      {compared !== null && (
+        <WhatIfSheet
+          comparison={compared}
+          onKeep={() => void save().then((saved) => saved && toTheDesk())}
+          onBack={() => setCompared(null)}
+          onDrop={() => {
+            drop()
+            toTheDesk()
+          }}
+        />
       )}
     </form>
   )

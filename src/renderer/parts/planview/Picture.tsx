@@ -1,4 +1,4 @@
-import { type ReactNode, type RefObject, useId, useRef } from 'react'
+import { memo, type ReactNode, type RefObject, useId, useRef } from 'react'
 import type { Block } from '../../../shared/report/document.ts'
 import type { Drawing } from '../../../shared/report/drawing.ts'
 import { messageOf } from '../../app/client.ts'
@@ -9,6 +9,9 @@ import { svgFile } from '../../drawings/svg-file.ts'
 import { Table } from '../blocks/Table.tsx'
 import { keyed } from '../keyed.ts'
 import { useZoom } from './useZoom.ts'
+
+/** A table stays as it is while its picture moves. */
+const StillTable = memo(Table)
 
 /**
  * A drawing to look at closely: zoomed by buttons or Ctrl and the wheel, saved as a file, told in words and as a table.
@@ -71,26 +74,27 @@ export function Picture(props: {
         </div>
       </div>
       <section ref={box} className="picture-paper" {...(zoom.zoom > 1 ? { tabIndex: 0, 'aria-label': `${drawing.title}, enlarged` } : {})}>
-        <svg
-          ref={svg}
-          role="img"
-          aria-labelledby={`${id}title`}
-          aria-describedby={`${id}desc`}
-          viewBox={`0 0 ${drawing.width} ${drawing.height}`}
-          style={{ width: `${zoom.zoom * 100}%` }}
-        >
-          <title id={`${id}title`}>{drawing.title}</title>
-          <desc id={`${id}desc`}>{drawing.description}</desc>
-          {keyed(drawing.items, (item) => item.kind).map(({ key, item }) => (
-            <Shape key={key} item={item} />
-          ))}
-          {props.overlay}
-        </svg>
+        <div style={{ width: `${zoom.zoom * 100}%` }}>
+          <svg
+            ref={svg}
+            role="img"
+            aria-labelledby={`${id}title`}
+            aria-describedby={`${id}desc`}
+            viewBox={`0 0 ${drawing.width} ${drawing.height}`}
+          >
+            <title id={`${id}title`}>{drawing.title}</title>
+            <desc id={`${id}desc`}>{drawing.description}</desc>
+            {keyed(drawing.items, (item) => item.kind).map(({ key, item }) => (
+              <Shape key={key} item={item} />
+            ))}
+            {props.overlay}
+          </svg>
+        </div>
       </section>
       <details className="picture-words">
         <summary>In words{props.table === undefined ? '' : ' and as a table'}</summary>
         <p>{drawing.description}</p>
-        {props.table !== undefined && <Table block={props.table} />}
+        {props.table !== undefined && <StillTable block={props.table} />}
       </details>
     </figure>
   )

@@ -3,7 +3,7 @@ import { Link } from 'wouter'
 import type { Problem } from '../../../shared/contract/contract.ts'
 import type { BuildFile } from '../../../shared/model/build.ts'
 import type { FindingText } from '../../../shared/report/document.ts'
-import { CHANGED_MEANWHILE, useBuildFile, useChange, useReread } from '../../app/build-file.ts'
+import { CHANGED_MEANWHILE, useBuildFile, useChange, useReread, useStoredNow } from '../../app/build-file.ts'
 import { useKept } from '../../app/kept.ts'
 import { useShortcut } from '../../app/keys.ts'
 import { useNotice } from '../../app/notice.tsx'
@@ -13,6 +13,8 @@ import { Arrived } from '../../parts/desk/Arrived.tsx'
 import { Desk, limitsAddress } from '../../parts/desk/Desk.tsx'
 import { Mark } from '../../parts/Mark.tsx'
 import { ProblemList } from '../../parts/ProblemList.tsx'
+import { type Comparison, compare } from '../../parts/what-if/compare.ts'
+import { toTheDesk, WhatIfSheet } from '../../parts/what-if/WhatIfSheet.tsx'
 import { GROUPS } from './fields.ts'
 import { differs, formOf, type GeometryForm, withForm } from './form.ts'
 import { GroupFields } from './GroupFields.tsx'
@@ -28,6 +30,7 @@ export function Geometry({ id, field }: { readonly id: string; readonly field: s
       title="Geometry and limits"
       {...(file === undefined ? {} : { below: `${file.build.name} · revision ${file.build.revision}` })}
       here="geometry"
+      slim
       build={{ id, name: file?.build.name ?? 'Build' }}
       units={units}
       onUnits={setUnits}
@@ -67,7 +70,8 @@ function fieldFor(box: HTMLElement, place: string): HTMLElement | null {
 }
 
 function Fields(props: { readonly id: string; readonly file: BuildFile; readonly units: Units; readonly field: string | null }) {
-  const { id, file } = props
+  const { id } = props
+  const file = useStoredNow(id)() ?? props.file
   const [draft, keep] = useKept<Draft>(`geometry/${id}`)
   const laidOut = useMemo(() => formOf(file), [file])
   const form = draft?.form ?? laidOut
@@ -79,6 +83,7 @@ function Fields(props: { readonly id: string; readonly file: BuildFile; readonly
   const tell = useNotice()
   const [busy, setBusy] = useState(false)
   const [refused, setRefused] = useState<readonly Problem[]>([])
+  const [compared, setCompared] = useState<Comparison | null>(null)
   const box = useRef<HTMLFormElement>(null)
 
   // where a finding led to
@@ -92,9 +97,17 @@ function Fields(props: { readonly id: string; readonly file: BuildFile; readonly
   }
   const problemAt = (place: string): string | null => refused.find((problem) => problem.place === place)?.sentence ?? null
   const atField = ({ place }: Problem) => /^(?:axle|geometry|limits|vehicle\.wheelbase)/.test(place)
+  const toRight = useCallback(
+    (what: string, count: number) => {
+      tell(`${what}: ${count === 1 ? 'one thing is' : `${count} things are`} to be put right.`, 'trouble')
+      setTimeout(() => box.current?.querySelector<HTMLElement>('[aria-invalid="true"], .editor-refused')?.focus(), 60)
+    },
+    [tell],
+  )
   const save = useCallback(async () => {
     if (busy || draft === undefined) return
     setBusy(true)
+    setCompared(null)
     const problems = await change((now) => withForm(now, draft.form, draft.from))
     setBusy(false)
     setRefused(problems)
@@ -111,10 +124,18 @@ function Fields(props: { readonly id: string; readonly file: BuildFile; readonly
       )
       return
     }
-    tell(`Not saved: ${problems.length === 1 ? 'one thing is' : `${problems.length} things are`} to be put right.`, 'trouble')
-    setTimeout(() => box.current?.querySelector<HTMLElement>('[aria-invalid="true"], .editor-refused')?.focus(), 60)
-  }, [busy, draft, change, keep, reread, tell])
+    toRight('Not saved', problems.length)
+  }, [busy, draft, change, keep, reread, tell, toRight])
   useShortcut('s', save)
+  const look = async () => {
+    if (busy || draft === undefined) return
+    setBusy(true)
+    const answer = await compare(id, withForm(file, draft.form, draft.from), props.units)
+    setBusy(false)
+    setRefused(answer.ok ? [] : answer.problems)
+    if (answer.ok) setCompared(answer.value)
+    else toRight('Not compared', answer.problems.length)
+  }
 
   const elsewhere = refused.filter((problem) => !atField(problem))
   const groups = [...GROUPS.map(({ id: key, title }) => ({ key, title })), { key: 'limits', title: 'What can end the travel' }]
@@ -178,9 +199,14 @@ function Fields(props: { readonly id: string; readonly file: BuildFile; readonly
             Save
           </button>
           {draft !== undefined && (
-            <button type="button" className="button" onClick={() => set(from)}>
-              Throw away what is typed
-            </button>
+            <>
+              <button type="button" className="button" aria-haspopup="dialog" disabled={busy} onClick={() => void look()}>
+                What would change?
+              </button>
+              <button type="button" className="button" onClick={() => set(from)}>
+                Throw away what is typed
+              </button>
+            </>
           )}
           <span className="quiet">{draft === undefined ? 'Saved as it stands.' : 'With changes not saved yet.'}</span>
           <Link href={limitsAddress(id)} className="button">
@@ -188,6 +214,18 @@ function Fields(props: { readonly id: string; readonly file: BuildFile; readonly
           </Link>
         </div>
       </div>
+      {compared !== null && (
+        <WhatIfSheet
+          comparison={compared}
+          onKeep={() => void save().then(toTheDesk)}
+          onBack={() => setCompared(null)}
+          onDrop={() => {
+            setCompared(null)
+            set(from)
+            toTheDesk()
+          }}
+        />
+      )}
     </form>
   )
 }

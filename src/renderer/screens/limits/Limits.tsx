@@ -29,6 +29,7 @@ export function Limits({ id }: { readonly id: string }) {
       title="What stops the wheels"
       {...(open === undefined ? {} : { below: `${open.summary.name} · revision ${open.summary.revision}` })}
       here="limits"
+      slim
       build={{ id, name: open?.summary.name ?? 'Build' }}
       units={units}
       onUnits={setUnits}

@@ -1,7 +1,8 @@
 import { useLocation } from 'wouter'
+import type { Problem } from '../../../shared/contract/contract.ts'
 import type { BuildFile } from '../../../shared/model/build.ts'
 import type { PartFile } from '../../../shared/model/part.ts'
-import { CHANGED_MEANWHILE, useBuildFile, useChange, useReread } from '../../app/build-file.ts'
+import { CHANGED_MEANWHILE, type Step, useBuildFile, useChange, useReread } from '../../app/build-file.ts'
 import { useNotice } from '../../app/notice.tsx'
 import type { Units } from '../../app/queries.ts'
 import { useUnits } from '../../app/units.ts'
@@ -11,6 +12,7 @@ import { keyOfBuild } from '../../parts/editor/drafts.ts'
 import { renamedEnds } from '../../parts/editor/form.ts'
 import { PartEditor, type Save } from '../../parts/editor/PartEditor.tsx'
 import { addPart, jointsOf, replacePart } from '../../parts/joints/steps.ts'
+import { compare } from '../../parts/what-if/compare.ts'
 
 /** A part of a build in its fields; a new one where none is named. */
 export function BuildPart({ id, part }: { readonly id: string; readonly part: string | null }) {
@@ -48,13 +50,27 @@ function Editing(props: { readonly file: BuildFile; readonly id: string; readonl
   const tell = useNotice()
   const [, go] = useLocation()
 
-  const save = async ({ form, part, from }: Save) => {
-    if (stored === null && file.parts.some((one) => one.id === part.id))
-      return [{ code: 'window.taken', place: 'id', sentence: `This build has a part with the id “${part.id}” already.` }]
-    const at = stored === null ? file.parts.length : file.parts.findIndex((one) => one.id === stored.id)
-    const step = stored === null ? addPart(part) : replacePart(part, renamedEnds(form, from ?? stored))
-    const problems = await change(step)
-    if (problems.length > 0) return problems.map((problem) => ({ ...problem, place: problem.place.replace(`parts[${at}].`, '') }))
+  const stepOf = ({ form, part, from }: Save): Step =>
+    stored === null ? addPart(part) : replacePart(part, renamedEnds(form, from ?? stored))
+  const at = stored === null ? file.parts.length : file.parts.findIndex((one) => one.id === stored.id)
+  const inPart = (problems: readonly Problem[]): readonly Problem[] =>
+    problems.map((problem) => ({ ...problem, place: problem.place.replace(`parts[${at}].`, '') }))
+  const taken = (part: PartFile): readonly Problem[] =>
+    stored === null && file.parts.some((one) => one.id === part.id)
+      ? [{ code: 'window.taken', place: 'id', sentence: `This build has a part with the id “${part.id}” already.` }]
+      : []
+
+  const look = async (save: Save) => {
+    const problems = taken(save.part)
+    if (problems.length > 0) return { ok: false as const, problems }
+    const answer = await compare(id, stepOf(save)(file) ?? file, props.units)
+    return answer.ok ? answer : { ok: false as const, problems: inPart(answer.problems) }
+  }
+  const save = async (given: Save) => {
+    const { part } = given
+    const problems = [...taken(part)]
+    if (problems.length === 0) problems.push(...inPart(await change(stepOf(given))))
+    if (problems.length > 0) return problems
     tell(`${part.name} is saved.`)
     if (stored === null) go(partAddress(id, part.id), { replace: true })
     return []
@@ -67,6 +83,7 @@ function Editing(props: { readonly file: BuildFile; readonly id: string; readonl
       units={props.units}
       saving="Save into the build"
       onSave={save}
+      compare={look}
       remedy={(problems) =>
         problems.some((problem) => problem.code === CHANGED_MEANWHILE) && (
           <>

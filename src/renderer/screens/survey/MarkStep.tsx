@@ -56,7 +56,7 @@ export function MarkStep(props: {
         return false
       }
       const by = props.by.trim()
-      filling.set({ readings: [...filling.form.readings, { mark: mark.key, at, ...(by === '' ? {} : { by }) }] })
+      filling.set(({ readings: before }) => ({ readings: [...before, { mark: mark.key, at, ...(by === '' ? {} : { by }) }] }))
       keep(null)
       setProblem(null)
       return true

@@ -1,6 +1,5 @@
 import { useEffect, useRef, useState } from 'react'
 import { Link } from 'wouter'
-import type { BuildFile } from '../../../shared/model/build.ts'
 import { useBuildFile } from '../../app/build-file.ts'
 import { type Units, useBuild } from '../../app/queries.ts'
 import { useUnits } from '../../app/units.ts'
@@ -30,14 +29,14 @@ export function Survey({ id }: { readonly id: string }) {
       onUnits={setUnits}
     >
       <Arrived of={read} what="Reading the build">
-        {(value) => <Filling id={id} file={value.file} units={units} />}
+        {() => <Filling id={id} units={units} />}
       </Arrived>
     </Desk>
   )
 }
 
-function Filling({ id, file, units }: { readonly id: string; readonly file: BuildFile; readonly units: Units }) {
-  const filling = useSurvey(id, file)
+function Filling({ id, units }: { readonly id: string; readonly units: Units }) {
+  const filling = useSurvey(id)
   const { form } = filling
   const plan = useBuild(id, units)
   const open = plan.data?.ok === true ? plan.data.value : undefined

@@ -1,7 +1,6 @@
 import { useCallback, useEffect, useRef, useState } from 'react'
 import type { Problem } from '../../../shared/contract/contract.ts'
-import type { BuildFile } from '../../../shared/model/build.ts'
-import { CHANGED_MEANWHILE, useChange, useReread } from '../../app/build-file.ts'
+import { CHANGED_MEANWHILE, useChange, useReread, useStoredNow } from '../../app/build-file.ts'
 import { keepNow, keptNow, useKept } from '../../app/kept.ts'
 import { useNotice } from '../../app/notice.tsx'
 import { formOf, type SurveyForm, sayingOf, surveyOf } from './form.ts'
@@ -26,11 +25,11 @@ export type Standing =
  * The survey of a build while it is filled in. Every change is kept in the window at once and written over the build it was
  * made from; what else was changed elsewhere meanwhile stays as it is there.
  */
-export function useSurvey(id: string, file: BuildFile) {
+export function useSurvey(id: string) {
   const key = `survey/${id}`
   const [kept] = useKept<Kept>(key)
-  const stored = file.survey
-  const form = kept?.form ?? formOf(stored)
+  const storedNow = useStoredNow(id)
+  const form = kept?.form ?? formOf(storedNow()?.survey)
   const [standing, setStanding] = useState<Standing>({ kind: 'saved' })
   const change = useChange(id)
   const reread = useReread(id)
@@ -92,12 +91,15 @@ export function useSurvey(id: string, file: BuildFile) {
   }, [key, save])
 
   const set = useCallback(
-    (patch: Partial<SurveyForm>) => {
+    (to: Partial<SurveyForm> | ((form: SurveyForm) => Partial<SurveyForm>)) => {
       const now = keptNow<Kept>(key)
-      keepNow<Kept>(key, { form: { ...(now?.form ?? formOf(stored)), ...patch }, from: now?.from ?? sayingOf(stored) })
+      const stored = storedNow()?.survey
+      const before = now?.form ?? formOf(stored)
+      const patch = typeof to === 'function' ? to(before) : to
+      keepNow<Kept>(key, { form: { ...before, ...patch }, from: now?.from ?? sayingOf(stored) })
       void save()
     },
-    [key, stored, save],
+    [key, storedNow, save],
   )
   return {
     form,

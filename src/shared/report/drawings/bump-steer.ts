@@ -30,7 +30,7 @@ export function bumpSteerDrawing(plan: BumpSteerPlan, units: UnitSystem, marked?
     })
     const last = points.at(-1)
     const name = travel === 0 ? 'straight' : travel > 0 ? 'half left' : 'half right'
-    return [curve(points, INKS[i % INKS.length] as Ink), ...(last ? [label({ x: last.x, y: last.y - 1.5 - 2.8 * i }, name)] : [])]
+    return [curve(points, INKS[i % INKS.length] as Ink), ...(last ? [label({ x: last.x, y: last.y - 1.5 - 3.4 * i }, name)] : [])]
   })
   const zero = at(0, 0)
   return {

@@ -57,7 +57,7 @@ export function liveSteering(g: SteeringGeometry, limits: LimitsPlan | null, rea
     grips: found.ok ? gripOutlines(g, found.value) : null,
     readOuts: found.ok ? readOuts(g, found.value, units) : [],
     limits: live,
-    line: [`Tie rod ${placeOf(travel, units)}.`, ...reached.map((l) => `${l.side}, ${l.what}: ${l.word}.`)].join(' '),
+    line: [`Tie rod ${placeOf(travel, units)}.`, ...reached.map((l) => `To the ${l.side}, ${l.what}: ${l.word}.`)].join(' '),
   }
 }
 

@@ -67,7 +67,7 @@ describe('the limits as they are reached', () => {
     expect(at(ram, 'ram left')?.state).toBe('stops')
     // the other side stays dark
     expect(live(ram).limits.filter((l) => l.side === 'right' && l.state !== 'none')).toEqual([])
-    expect(live(ram).line).toMatch(/^Tie rod 4 .* in to the left\. left, knuckle stop: passed by .* left, ram: reached\.$/)
+    expect(live(ram).line).toMatch(/^Tie rod 4 .* in to the left\. To the left, knuckle stop: passed by .* To the left, ram: reached\.$/)
   })
 
   it('the ram says what room is left, and marks where there is none', () => {
