@@ -12,6 +12,8 @@ export default defineConfig({
   main: {
     build: {
       rolldownOptions: {
+        // less to read at every start of the terminal program; names stay, so that a bug's stack can be read
+        output: { minify: { compress: true, mangle: false, codegen: true } },
         input: {
           index: here('src/main/index.ts'),
           host: here('src/main/hosts/loopback-main.ts'),
