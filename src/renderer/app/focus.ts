@@ -12,6 +12,8 @@ export function useFocusOnChange<T extends HTMLElement>(what: string) {
     last.current = what
     heading.current?.focus({ preventScroll: true })
     window.scrollTo({ top: 0 })
+    // on a narrow screen the heading lies below the rail: there the page goes to it, or the tap would seem to do nothing
+    if (heading.current && heading.current.getBoundingClientRect().top > window.innerHeight / 2) heading.current.scrollIntoView()
   }, [what])
   return heading
 }

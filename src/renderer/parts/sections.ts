@@ -45,7 +45,7 @@ function contents(section: Section): string {
 }
 
 const COUNTED: Readonly<Record<State, readonly [one: string, more: string]>> = {
-  stops: ['stops', 'stop'],
+  stops: ['stops the build', 'stop the build'],
   unknown: ['not known', 'not known'],
   look: ['to look at', 'to look at'],
   noted: ['noted', 'noted'],
