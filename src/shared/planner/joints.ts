@@ -1,17 +1,10 @@
 import type { Build } from '../model/build.ts'
 import { type Joint, splitEndRef } from '../model/joint.ts'
-import type { Part, PartEnd } from '../model/part.ts'
+import { indexEnds, type PlacedEnd } from './ends.ts'
 import { fitEnds } from './fit/fit.ts'
 import type { VerdictKind } from './fit/verdict.ts'
 import type { Ledger } from './ledger.ts'
 import type { JointVerdict, Severity } from './plan.ts'
-
-interface PlacedEnd {
-  readonly part: Part
-  readonly end: PartEnd
-  readonly partIndex: number
-  readonly endIndex: number
-}
 
 /** What a verdict means for the build. Not known stops it too: a steering joint is not put together on a guess. */
 const SEVERITY: Readonly<Record<VerdictKind, Severity | null>> = {
@@ -43,16 +36,6 @@ export function planJoints(build: Build, ledger: Ledger): readonly JointVerdict[
   })
   checkEnds(ends, joined, ledger)
   return verdicts
-}
-
-function indexEnds(build: Build): ReadonlyMap<string, PlacedEnd> {
-  const ends = new Map<string, PlacedEnd>()
-  build.parts.forEach((part, partIndex) => {
-    part.ends.forEach((end, endIndex) => {
-      ends.set(`${part.id}/${end.name}`, { part, end, partIndex, endIndex })
-    })
-  })
-  return ends
 }
 
 function judge(joint: Joint, i: number, ends: ReadonlyMap<string, PlacedEnd>, ledger: Ledger): JointVerdict {

@@ -1,10 +1,12 @@
 import { boltTorque } from '../../formulas/fasteners/bolt.ts'
 import type { Build } from '../../model/build.ts'
-import type { Connection, PortEnd, TaperEnd, ThreadEnd } from '../../model/end/types.ts'
+import type { PortEnd, TaperEnd, ThreadEnd } from '../../model/end/types.ts'
 import type { BoltGroup } from '../../model/forces.ts'
-import { type Joint, splitEndRef } from '../../model/joint.ts'
+import type { Joint } from '../../model/joint.ts'
+import type { TorqueSpec } from '../../model/records.ts'
 import { ratio } from '../../quantities/make.ts'
 import { NUT_FACTORS } from '../../standards/torque/nut-factors.ts'
+import { indexEnds, type PlacedEnd } from '../ends.ts'
 import type { TighteningLine, TorqueValue } from '../forces-types.ts'
 import { fromOrigin, type Ledger } from '../ledger.ts'
 import type { KnownBolt } from '../strength/bolts.ts'
@@ -60,8 +62,16 @@ function withDifference(line: Bare): TighteningLine {
 /** Joints of the same kind and size and with the same value of the maker share a line. */
 function jointLines(build: Build): readonly TighteningLine[] {
   const found = new Map<string, Bare>()
+  const ends = indexEnds(build)
+  const fromMaker = new Map(
+    (build.torqueSpecs ?? [])
+      .filter((s) => s.from === 'maker')
+      .flatMap((s) => (s.joints ?? []).map((joint) => [joint, s] as const))
+      // the first that names a joint speaks for it
+      .reverse(),
+  )
   for (const joint of build.joints) {
-    for (const line of linesOf(build, joint)) {
+    for (const line of linesOf(joint, ends, fromMaker.get(joint.id))) {
       const key = `${line.kind} ${line.size} ${line.maker}`
       const same = found.get(key)
       found.set(key, same ? { ...same, joints: [...same.joints, ...line.joints] } : line)
@@ -70,9 +80,8 @@ function jointLines(build: Build): readonly TighteningLine[] {
   return [...found.values()].map(withDifference)
 }
 
-function linesOf(build: Build, joint: Joint): readonly Bare[] {
-  const ends = [joint.a, joint.b].map((ref) => endOf(build, ref)?.end)
-  const spec = build.torqueSpecs?.find((s) => s.from === 'maker' && s.joints?.includes(joint.id))
+function linesOf(joint: Joint, placed: ReadonlyMap<string, PlacedEnd>, spec: TorqueSpec | undefined): readonly Bare[] {
+  const ends = [joint.a, joint.b].map((ref) => placed.get(ref)?.end.connection.end)
   const base = { joints: [joint.id], bolts: null, maker: spec?.value?.si ?? null, turnOn: null } as const
   const out: Bare[] = []
   const port = ends.find((e): e is PortEnd => e?.kind === 'port')
@@ -89,11 +98,6 @@ function linesOf(build: Build, joint: Joint): readonly Bare[] {
     out.push({ ...base, what: 'jam nut', kind: 'jam nut', size: thread?.thread.designation ?? '', values: [] })
   }
   return out
-}
-
-function endOf(build: Build, ref: string): Connection | undefined {
-  const { part, end } = splitEndRef(ref)
-  return build.parts.find((p) => p.id === part)?.ends.find((e) => e.name === end)?.connection
 }
 
 function tell(line: TighteningLine, ledger: Ledger): void {
