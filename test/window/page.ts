@@ -62,11 +62,11 @@ export async function downloadOf(page: Page, act: () => Promise<void>): Promise<
 
 /**
  * Goes to something with Tab alone, as a person without a mouse does, and checks on arrival that the focus can be seen.
- * @throws where 150 presses do not lead there
+ * @throws where 400 presses do not lead there: a sheet with all its numbers has some 200 stops
  */
 export async function tabTo(page: Page, target: Locator): Promise<void> {
   const name = String(target)
-  for (let presses = 0; presses < 150; presses += 1) {
+  for (let presses = 0; presses < 400; presses += 1) {
     await page.keyboard.press('Tab')
     const arrived = await target.evaluate((element) => element === document.activeElement)
     if (!arrived) continue
