@@ -93,7 +93,7 @@ export function PartEditor(props: {
     setDraft(null)
     return true
   }, [busy, onSave, form, part, from, setDraft, refuse])
-  useShortcut('s', () => void save())
+  useShortcut('s', save)
   const drop = () => {
     setLeaving(false)
     setCompared(null)
@@ -101,6 +101,7 @@ export function PartEditor(props: {
     setRefused([])
     setDraft(null)
   }
+  // its button is never disabled meanwhile: the focus comes back to it from the sheet
   const look = async () => {
     if (busy || compare === undefined) return
     setAsked(true)
@@ -167,7 +168,7 @@ export function PartEditor(props: {
         {draft !== undefined && (
           <>
             {compare !== undefined && (
-              <button type="button" className="button" aria-haspopup="dialog" disabled={busy} onClick={() => void look()}>
+              <button type="button" className="button" aria-haspopup="dialog" onClick={() => void look()}>
                 What would change?
               </button>
             )}

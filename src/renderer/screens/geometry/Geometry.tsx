@@ -105,7 +105,7 @@ function Fields(props: { readonly id: string; readonly file: BuildFile; readonly
     [tell],
   )
   const save = useCallback(async () => {
-    if (busy || draft === undefined) return
+    if (busy || draft === undefined) return false
     setBusy(true)
     setCompared(null)
     const problems = await change((now) => withForm(now, draft.form, draft.from))
@@ -114,7 +114,7 @@ function Fields(props: { readonly id: string; readonly file: BuildFile; readonly
     if (problems.length === 0) {
       keep(null)
       tell('The geometry is saved.')
-      return
+      return true
     }
     if (problems.some((problem) => problem.code === CHANGED_MEANWHILE)) {
       await reread()
@@ -122,11 +122,13 @@ function Fields(props: { readonly id: string; readonly file: BuildFile; readonly
         'Not saved yet: this build was changed elsewhere meanwhile and was read anew. What you typed stays; save again to put it there.',
         'trouble',
       )
-      return
+      return false
     }
     toRight('Not saved', problems.length)
+    return false
   }, [busy, draft, change, keep, reread, tell, toRight])
   useShortcut('s', save)
+  // its button is never disabled meanwhile: the focus comes back to it from the sheet
   const look = async () => {
     if (busy || draft === undefined) return
     setBusy(true)
@@ -200,7 +202,7 @@ function Fields(props: { readonly id: string; readonly file: BuildFile; readonly
           </button>
           {draft !== undefined && (
             <>
-              <button type="button" className="button" aria-haspopup="dialog" disabled={busy} onClick={() => void look()}>
+              <button type="button" className="button" aria-haspopup="dialog" onClick={() => void look()}>
                 What would change?
               </button>
               <button type="button" className="button" onClick={() => set(from)}>
@@ -217,7 +219,7 @@ function Fields(props: { readonly id: string; readonly file: BuildFile; readonly
       {compared !== null && (
         <WhatIfSheet
           comparison={compared}
-          onKeep={() => void save().then(toTheDesk)}
+          onKeep={() => void save().then((saved) => saved && toTheDesk())}
           onBack={() => setCompared(null)}
           onDrop={() => {
             setCompared(null)
