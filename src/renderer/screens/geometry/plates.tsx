@@ -211,10 +211,10 @@ function Ram() {
         <Label x={69} y={71.5} anchor="start">
           above
         </Label>
-        <circle className="line-visible fill-part" cx={92} cy={78} r={2.5} />
-        <Pin x={92} y={67} />
-        <Between from={[99, 67]} to={[99, 78]} />
-        <Label x={102} y={72} anchor="start">
+        <circle className="line-visible fill-part" cx={84} cy={78} r={2.5} />
+        <Pin x={84} y={67} />
+        <Between from={[90, 67]} to={[90, 78]} />
+        <Label x={93} y={72} anchor="start">
           above rod
         </Label>
       </AxleFromAbove>
@@ -239,8 +239,8 @@ function Suspension() {
       </Label>
       <Thin d="M16 14.5H8M57 31.5H8" />
       <Between from={[9, 14.5]} to={[9, 31.5]} />
-      <Label x={11} y={25} anchor="start">
-        axle end below
+      <Label x={6} y={47} anchor="start">
+        axle end below: negative
       </Label>
       <path className="line-visible fill-none" d="M78 24Q96 38 114 24" />
       <Pin x={78} y={24} />
