@@ -27,7 +27,11 @@ const readFromTape = (n: PlanNumber): boolean => n.dimension === 'length' && n.i
 /** A number that only serves another: the parts of an uncertainty, the steps on the way to a place. It has its working, but no line of its own in a section. */
 export const isHelper = (id: string): boolean => /\.(?:u|via)-|\.[uU]$/.test(id)
 
+/** A chance smaller than this is no more than "hardly ever"; its digits would look like knowledge. */
+const HARDLY_EVER = 0.001
+
 function shownValue(n: PlanNumber, units: UnitSystem): { value: string; uncertainty: string | null } {
+  if (n.id.includes('wrong-order') && n.si < HARDLY_EVER) return { value: 'below 0.1 %', uncertainty: null }
   const tape = readFromTape(n) ? showTape(n.si, units) : null
   if (n.uncertainty === undefined) return { value: tape ?? showIn(units)(n.si, n.dimension), uncertainty: null }
   const sure = showWithUncertainty(n.si, n.uncertainty, n.dimension, units)
