@@ -79,6 +79,8 @@ export interface RamCandidate {
   /** empty: it passes */
   readonly lost: readonly RamLoss[]
   readonly smallest: boolean
+  /** it is the ram that the build has; its sizes then are as typed */
+  readonly own: boolean
 }
 
 export type StrengthPart = 'tie rod' | 'drag link' | 'ram' | 'ram clamp' | 'ram bracket' | 'ball stud' | 'rod end' | 'steering arm'

@@ -3,7 +3,7 @@ import type { DocumentCell, State, TableColumn } from './document.ts'
 export const text = (value: string, second?: string | null): DocumentCell =>
   second ? { kind: 'text', text: value, second } : { kind: 'text', text: value }
 
-export const strong = (value: string): DocumentCell => ({ kind: 'text', text: value, strong: true })
+export const strong = (value: string): Extract<DocumentCell, { kind: 'text' }> => ({ kind: 'text', text: value, strong: true })
 
 export const state = (of: State, word: string): DocumentCell => ({ kind: 'state', state: of, text: word })
 

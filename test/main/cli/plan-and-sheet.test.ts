@@ -108,6 +108,7 @@ describe('plan', () => {
         "plan.forces.candidates[].ended",
         "plan.forces.candidates[].lost",
         "plan.forces.candidates[].margin",
+        "plan.forces.candidates[].own",
         "plan.forces.candidates[].pull",
         "plan.forces.candidates[].push",
         "plan.forces.candidates[].rockMargin",
@@ -526,7 +527,11 @@ describe('sheet', () => {
       /^"not\/there\/x\.pdf" was not written: that folder does not exist\.$/,
     ],
     ['a folder in the place of the file', ['sheet', '-', '-o', 'taken.pdf'], /^"taken\.pdf" was not written: a folder has that name\.$/],
-    ['a name that is not a sheet’s', ['sheet', '-', '-o', 'larch.json'], /^"larch\.json" was not written: the name of a sheet ends in \.pdf\.$/],
+    [
+      'a name that is not a sheet’s',
+      ['sheet', '-', '-o', 'larch.json'],
+      /^"larch\.json" was not written: the name of a sheet ends in \.pdf\.$/,
+    ],
   ])('%s: exit 2, and nothing written', async (_what, args, message) => {
     const where = folder()
     mkdirSync(join(where, 'taken.pdf'))

@@ -7,13 +7,11 @@ import type { Ledger } from '../ledger.ts'
 import type { KnownSteering } from '../linkage/gather-rest.ts'
 import { WANTED } from '../strength/link.ts'
 import { RAM_EFFICIENCY, ROCK, type SupplyResult } from '../supply/supply.ts'
-import { STANDARD_RAMS, worthHolding } from './candidates.ts'
+import { STANDARD_RAMS, type StandardRam, worthHolding } from './candidates.ts'
+import { worthReading } from './keep.ts'
 import { type RamNeeds, rankRams } from './rank.ts'
 
-/** So many that pass and so many that lost are kept in the plan. */
-const [PASSED, LOST] = [10, 14]
-
-/** Standard rams against this build, best first; null where neither force nor stroke is known to hold them against. */
+/** Standard rams against this build, best first, and the build's own among them; null where neither force nor stroke is known to hold them against. */
 export function chooseRam(
   build: Build,
   steering: KnownSteering | null,
@@ -44,18 +42,42 @@ export function chooseRam(
       facts: { lost: best.lost, bore: best.bore, rod: best.rod, stroke: best.stroke },
     })
   }
-  return kept(ranked)
+  return withOwn(build, ranked, needs)
 }
 
-/** Of those that pass the shortest stroke of each bore, rod and kind; then those that lost by least. */
-function kept(ranked: readonly RamCandidate[]): readonly RamCandidate[] {
-  const seen = new Set<string>()
-  const passed = ranked.filter(({ lost, bore, rod, ended }) => {
-    const key = `${bore} ${rod} ${ended}`
-    return lost.length === 0 && !seen.has(key) && seen.add(key)
-  })
-  return [...passed.slice(0, PASSED), ...ranked.filter((c) => c.lost.length > 0).slice(0, LOST)]
+/** The ranking with the build's own ram in it, judged as the others are: after those that pass, or before those that lost. */
+function withOwn(build: Build, ranked: readonly RamCandidate[], needs: RamNeeds): readonly RamCandidate[] {
+  const size = ownSize(build)
+  const [judged] = size ? rankRams([size], needs) : []
+  if (!size || !judged) return worthReading(ranked, null, STANDARD_RAMS)
+  const own: RamCandidate = { ...judged, own: true, smallest: false }
+  const standard = STANDARD_RAMS.find((ram) => isSame(ram, size))
+  const twin = standard && ranked.find((c) => namedAs(c, standard))
+  if (twin) {
+    const marked = { ...twin, own: true }
+    return worthReading(
+      ranked.map((c) => (c === twin ? marked : c)),
+      marked,
+      STANDARD_RAMS,
+    )
+  }
+  const at = own.lost.length === 0 ? ranked.filter((c) => c.lost.length === 0).length : ranked.findIndex((c) => c.lost.length > 0)
+  const place = at < 0 ? ranked.length : at
+  return worthReading([...ranked.slice(0, place), own, ...ranked.slice(place)], own, [...STANDARD_RAMS, size])
 }
+
+function ownSize(build: Build): StandardRam | null {
+  const ram = build.parts.find((p) => p.kind === 'ram')
+  if (ram?.kind !== 'ram' || !ram.bore || !ram.rod || !ram.stroke || !ram.ended) return null
+  const { bore, rod, stroke, ended } = ram
+  return { bore: bore.typed, rod: rod.typed, stroke: stroke.typed, ended, D: bore.si, d: rod.si, s: stroke.si }
+}
+
+/** Sizes typed in another unit are the same ram. */
+const isSame = (a: StandardRam, b: StandardRam): boolean =>
+  a.ended === b.ended && [a.D - b.D, a.d - b.d, a.s - b.s].every((off) => Math.abs(off) < 1e-6)
+const namedAs = (c: RamCandidate, ram: StandardRam): boolean =>
+  c.bore === ram.bore && c.rod === ram.rod && c.stroke === ram.stroke && c.ended === ram.ended
 
 function needsOf(
   build: Build,

@@ -148,6 +148,7 @@ function judge(ram: StandardRam, pair: Pair, needs: RamNeeds): RamCandidate {
     tieRodFactor,
     lost: checks.flatMap(([loss, lost]) => (lost ? [loss] : [])),
     smallest: false,
+    own: false,
   }
 }
 

@@ -1,6 +1,6 @@
 import type { DemandPlan, RamCandidate, RamLoss, SpeedLine } from '../../planner/forces-types.ts'
 import type { Plan } from '../../planner/plan.ts'
-import { column, state, text } from '../cells.ts'
+import { column, state, strong, text } from '../cells.ts'
 import type { Block, DocumentCell, NumberText, Section } from '../document.ts'
 import { forceCurves } from '../drawings/curves-force.ts'
 import { routeWords } from '../text/forces.ts'
@@ -79,14 +79,22 @@ const LOSSES: Readonly<Record<RamLoss, string>> = {
   'tie rod': 'too much for the tie rod',
 }
 
+function verdictOnRam({ smallest, own, lost }: RamCandidate): DocumentCell {
+  const lead = own ? 'in the build: ' : ''
+  if (smallest) return state('good', `${lead}smallest that passes`)
+  return lost.length === 0 ? state('noted', `${lead}passes`) : state('look', `${lead}${lost.map((l) => LOSSES[l]).join('; ')}`)
+}
+
+function sizesOf({ bore, rod, stroke, ended, smallest, own }: RamCandidate): DocumentCell {
+  const sizes = `${bore} × ${rod} × ${stroke}`
+  return smallest || own ? { ...strong(sizes), second: `${ended}-ended` } : text(sizes, `${ended}-ended`)
+}
+
 function ramBlocks(candidates: readonly RamCandidate[], show: Show): Block[] {
-  const rows = candidates.map((c): DocumentCell[] => [
-    c.smallest
-      ? state('good', 'smallest that passes')
-      : c.lost.length === 0
-        ? state('noted', 'passes')
-        : state('look', c.lost.map((l) => LOSSES[l]).join('; ')),
-    text(`${c.bore} × ${c.rod} × ${c.stroke}`, `${c.ended}-ended`),
+  const own = candidates.filter((c) => c.own)
+  const rows = [...own, ...candidates.filter((c) => !c.own)].map((c): DocumentCell[] => [
+    verdictOnRam(c),
+    sizesOf(c),
     text(show(c.push, 'force'), show(c.pull, 'force')),
     known(c.margin, show, 'ratio'),
     known(c.strokeOver, show, 'length'),
@@ -97,7 +105,7 @@ function ramBlocks(candidates: readonly RamCandidate[], show: Show): Block[] {
   return [
     {
       kind: 'table',
-      caption: 'Standard rams, best first',
+      caption: own.length > 0 ? 'The ram of the build, then standard rams, best first' : 'Standard rams, best first',
       columns: [
         column('', 2.2),
         column('Bore × rod × stroke', 1.9),
@@ -113,7 +121,7 @@ function ramBlocks(candidates: readonly RamCandidate[], show: Show): Block[] {
     {
       kind: 'paragraph',
       tone: 'quiet',
-      text: 'Strokes longer than the next two above what is needed are left out: they never win. Bores and rods of the standards are from memory; ask the seller.',
+      text: 'Of each bore the smallest ram that passes is listed, and of those that lost the ones next to it, one for each reason. Strokes longer than the next two above what is needed are left out: they never win. Bores and rods of the standards are from memory; ask the seller.',
     },
   ]
 }

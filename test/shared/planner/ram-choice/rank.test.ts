@@ -73,6 +73,22 @@ describe('the choice for the demo', () => {
     expect(new Set(passed).size).toBe(passed.length)
     expect(all.some((c) => c.lost.length > 0)).toBe(true)
   })
+  it('holds the ram of the build among them, whatever its rank', () => {
+    const own = (more: Readonly<Record<string, unknown>>) => planOf(larchPart('ram', more)).forces.candidates?.filter((c) => c.own)
+    // a standard ram, typed in other words
+    expect(own({ bore: '44.45 mm' })).toMatchObject([{ bore: '1.75 in', rod: '0.75 in', stroke: '9 in', ended: 'single' }])
+    // a ram of no standard: its sizes as typed, never the smallest of the standards
+    expect(own({ bore: '27 mm', rod: '17 mm' })).toMatchObject([{ bore: '27 mm', rod: '17 mm', smallest: false }])
+    expect(own({ bore: '4 in', rod: '1 3/4 in' })).toHaveLength(1)
+    expect(own({ bore: undefined })).toEqual([])
+  })
+  it('lets no bore crowd out the others: each passes once single- and once double-ended, and loses once for each reason', () => {
+    const all = plan.forces.candidates ?? []
+    const keys = all.filter((c) => !c.own && !c.smallest).map((c) => [c.bore, c.ended, ...c.lost].join(' '))
+    expect(new Set(keys).size).toBe(keys.length)
+    expect(new Set(all.map((c) => c.bore)).size).toBeGreaterThan(4)
+    expect(all.length).toBeLessThanOrEqual(32)
+  })
   it('says when none passes', () => {
     const p = planOf(larchPart('pump', { reliefPressure: '60 psi' }))
     expect(found(p, 'ram.none_passes')).toHaveLength(1)

@@ -19,11 +19,17 @@ describe('the sheet on forces, strength and flow', () => {
     expect(tables(forces).map((t) => t.caption)).toEqual([
       'Torque about the kingpins, standing, by the published ways',
       'Speed and heat',
-      'Standard rams, best first',
+      'The ram of the build, then standard rams, best first',
     ])
     const rams = tables(forces)[2]
     expect(rams?.rows.filter((r) => r[0]?.kind === 'state' && r[0].text === 'smallest that passes')).toHaveLength(1)
     for (const row of rams?.rows ?? []) expect(row[0]).toMatchObject({ kind: 'state' })
+    // the build's own ram stands first, by shape, word and heavy letters
+    expect(rams?.rows[0]?.slice(0, 2)).toMatchObject([
+      { kind: 'state', text: expect.stringMatching(/^in the build: /) },
+      { strong: true, text: '1.75 in × 0.75 in × 9 in' },
+    ])
+    expect(rams?.rows.filter((r) => r[1]?.kind === 'text' && r[1].strong === true)).toHaveLength(2)
   })
 
   it('lists what holds, the weakest first, and what moves each margin', () => {
