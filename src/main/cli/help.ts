@@ -2,7 +2,7 @@ export const HELP = `Steerwright plans, checks and records a steering upgrade on
 
   plan FILE [--json] [--workings] [--units inch|metric]
                                                plan a build: what stops it, numbers, fit, parts, steps
-  sheet FILE -o OUT.pdf [--paper a4|letter] [--units inch|metric]
+  sheet FILE -o OUT.pdf [--paper a4|letter] [--units inch|metric] [--workings]
                                                print the shop sheet
   fit "END" "END" [--json]                     does this end go on that one?
   across "END" "END" [--shelf FILE] [--json]   what joins these two ends?

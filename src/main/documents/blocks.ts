@@ -1,4 +1,13 @@
-import type { Block, ChecklistItem, DocumentCell, FindingText, NumberText, TableColumn, WorkingText } from '../../shared/report/document.ts'
+import type {
+  Block,
+  ChecklistItem,
+  DocumentCell,
+  FindingText,
+  MovedText,
+  NumberText,
+  TableColumn,
+  WorkingText,
+} from '../../shared/report/document.ts'
 import { BLOCK_WORDS, SEVERITY_WORDS } from '../../shared/report/words.ts'
 import { paintDrawing } from './drawing.ts'
 import { breakLines, drawLines, lineHeight, writeLines } from './lines.ts'
@@ -149,11 +158,25 @@ function workingPieces(sheet: Sheet, parent: Element, w: WorkingText): Piece[] {
     rows: w.inputs.map((i) => [i.symbol, i.meaning, i.value, i.from].map((text) => ({ kind: 'text', text }) as const)),
     close: true,
   })
+  const moved = w.movedBy === undefined ? [] : movedPieces(sheet, own, w.movedBy)
   const rest = [
     ...paragraph(sheet, own, `${BLOCK_WORDS.source}: ${w.source}`, BODY, { ...at, gap: 4 }),
     ...(w.remark === null ? [] : paragraph(sheet, own, `${BLOCK_WORDS.remark}: ${w.remark}`, QUIET_BODY, { ...at, gap: 2 })),
   ]
-  return [together(sum, 14, true), ...(w.inputs.length === 0 ? [] : inputs), ...rest]
+  return [together(sum, 14, true), ...(w.inputs.length === 0 ? [] : inputs), ...moved, ...rest]
+}
+
+function movedPieces(sheet: Sheet, parent: Element, movedBy: readonly MovedText[]): Piece[] {
+  const [input, ...figures] = BLOCK_WORDS.movedColumns
+  return table(sheet, parent, {
+    caption: BLOCK_WORDS.movedBy,
+    columns: [
+      { title: `${BLOCK_WORDS.movedBy}: ${input.toLowerCase()}`, align: 'left', weight: 4 },
+      ...figures.map((title): TableColumn => ({ title, align: 'right', weight: 1.4 })),
+    ],
+    rows: movedBy.map((m) => [m.name, m.value, m.greater, m.smaller].map((text) => ({ kind: 'text', text }) as const)),
+    close: true,
+  })
 }
 
 function checklistPieces(sheet: Sheet, parent: Element, items: readonly ChecklistItem[]): Piece[] {

@@ -85,7 +85,13 @@ export function buildProcedures(store: Store, today: () => string): BuildProcedu
 
     'builds.export': ({ id }) =>
       store.build(id, ({ file }) =>
-        done(savedFile(fileName(`${file.build.name} r${file.build.revision}`, 'steerwright.json'), 'application/json', Buffer.from(writeBuild(file), 'utf8'))),
+        done(
+          savedFile(
+            fileName(`${file.build.name} r${file.build.revision}`, 'steerwright.json'),
+            'application/json',
+            Buffer.from(writeBuild(file), 'utf8'),
+          ),
+        ),
       ),
 
     'demo.add': ({ which }) =>
@@ -95,11 +101,15 @@ export function buildProcedures(store: Store, today: () => string): BuildProcedu
         return saved.ok ? done({ id: saved.value.id }) : saved
       }),
 
-    'sheet.print': ({ id, paper, units }) =>
+    'sheet.print': ({ id, paper, units, workings }) =>
       store.build(id, async ({ build }) => {
         // the PDF library is large; the program starts without it
         const { renderPdf } = await import('../documents/index.ts')
-        const document = makeDocument(build, plan(build), { units: units ?? build.build.units, printedOn: today() })
+        const document = makeDocument(build, plan(build), {
+          units: units ?? build.build.units,
+          printedOn: today(),
+          withoutWorkings: !workings,
+        })
         const pdf = await renderPdf(document, { paper })
         return done(savedFile(fileName(`${build.build.name} r${build.build.revision} shop sheet ${paper}`, 'pdf'), 'application/pdf', pdf))
       }),

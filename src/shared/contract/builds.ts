@@ -55,5 +55,9 @@ export const BUILDS = {
   'builds.export': { input: z.strictObject({ id }), output: refusable(savedFile) },
   /** adds the demo build, as first bought (with its mistakes) or as corrected */
   'demo.add': { input: z.strictObject({ which: z.enum(['bought', 'corrected']) }), output: refusable(z.strictObject({ id })) },
-  'sheet.print': { input: z.strictObject({ id, paper, units: units.optional() }), output: refusable(savedFile) },
+  /** the shop sheet as PDF; with `workings` the appendix that shows how every number came about, which is long */
+  'sheet.print': {
+    input: z.strictObject({ id, paper, units: units.optional(), workings: z.boolean().optional() }),
+    output: refusable(savedFile),
+  },
 } as const

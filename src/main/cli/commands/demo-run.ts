@@ -31,7 +31,7 @@ export async function demoRunCommand(): Promise<Exit> {
         .map((n) => `  ${n.label}: ${n.value}${n.uncertainty === null ? '' : ` ${n.uncertainty}`}`),
     ])
     const sheets = (['a4', 'letter'] as const).map(async (paper) => {
-      const document = makeDocument(build, planned, { units, printedOn: today() })
+      const document = makeDocument(build, planned, { units, printedOn: today(), withoutWorkings: true })
       return [`larch-${name}-${paper}.pdf`, await renderPdf(document, { paper })] as const
     })
     const files = [[`larch-${name}.json`, new TextEncoder().encode(writeBuild(file))] as const, ...(await Promise.all(sheets))]

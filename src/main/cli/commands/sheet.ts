@@ -9,9 +9,10 @@ import { printLines, printProblems } from '../output.ts'
 
 /** `sheet FILE -o OUT.pdf`: the shop sheet as PDF. Bad input writes nothing. */
 export async function sheetCommand(args: readonly string[]): Promise<Exit> {
-  const usage = 'sheet FILE -o OUT.pdf [--paper a4|letter] [--units inch|metric]'
+  const usage = 'sheet FILE -o OUT.pdf [--paper a4|letter] [--units inch|metric] [--workings]'
   const read = readArguments(args, {
     values: { output: undefined, paper: ['a4', 'letter'], units: ['inch', 'metric'] },
+    flags: ['workings'],
     short: { o: 'output' },
     least: 1,
     most: 1,
@@ -29,6 +30,7 @@ export async function sheetCommand(args: readonly string[]): Promise<Exit> {
   const document = makeDocument(build, planned, {
     units: (read.value.value('units') ?? build.build.units) as UnitSystem,
     printedOn: today(),
+    withoutWorkings: !read.value.flag('workings'),
   })
   const { renderPdf } = await import('../../documents/index.ts')
   const trouble = await writeWhole(output, await renderPdf(document, { paper: read.value.value('paper') === 'letter' ? 'letter' : 'a4' }))

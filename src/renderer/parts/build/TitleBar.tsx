@@ -43,7 +43,8 @@ export function TitleBar({ open, onUnits }: { readonly open: OpenBuild; readonly
     useCallback(() => setChoosing(true), []),
   )
 
-  const print = (paper: Paper) => void printing.run(() => call('sheet.print', { id: summary.id, paper, units }))
+  const print = (paper: Paper, workings: boolean) =>
+    void printing.run(() => call('sheet.print', { id: summary.id, paper, units, workings }))
 
   return (
     <header className="title-bar">
@@ -84,13 +85,24 @@ export function TitleBar({ open, onUnits }: { readonly open: OpenBuild; readonly
             {printing.busy ? 'Printing…' : 'Print shop sheet'}
           </Button>
           <Popover className="menu-popover" placement="bottom end">
-            <Menu className="menu" onAction={(key) => print(key === 'letter' ? 'letter' : 'a4')}>
+            <Menu
+              className="menu"
+              onAction={(key) => print(String(key).startsWith('letter') ? 'letter' : 'a4', String(key).endsWith('workings'))}
+            >
               <MenuItem id="a4" className="menu-item" textValue="A4">
                 <span>A4</span>
                 <span className="quiet">210 × 297 mm</span>
               </MenuItem>
               <MenuItem id="letter" className="menu-item" textValue="Letter">
                 <span>Letter</span>
+                <span className="quiet">8 1/2 × 11 in</span>
+              </MenuItem>
+              <MenuItem id="a4 workings" className="menu-item" textValue="With workings, 210 × 297 mm">
+                <span>With workings</span>
+                <span className="quiet">210 × 297 mm</span>
+              </MenuItem>
+              <MenuItem id="letter workings" className="menu-item" textValue="With workings, 8 1/2 × 11 in">
+                <span>With workings</span>
                 <span className="quiet">8 1/2 × 11 in</span>
               </MenuItem>
             </Menu>
