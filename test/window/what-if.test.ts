@@ -116,6 +116,27 @@ describe('a change of the geometry', () => {
   })
 })
 
+describe('the working of a margin', () => {
+  it('says which inputs move it most, and by how much', async () => {
+    watched = await openPage(browser, program.address)
+    page = watched.page
+    const { workings } = given(await program.procedures['builds.open']({ id }))
+    const margin = workings.find((one) => one.id === 'margin.left') ?? expect.fail('no margin')
+    await page.getByRole('link', { name: demo.build.name, exact: true }).click()
+    await page
+      .getByRole('button', { name: `, ${margin.label}: how it came about` })
+      .first()
+      .click()
+    const working = page.getByRole('dialog', { name: margin.label, exact: true })
+    const rows = working.getByRole('table', { name: 'What moves it most' }).getByRole('row')
+    expect(margin.movedBy).toHaveLength(5)
+    await expect.poll(() => rows.count()).toBe(1 + 5)
+    for (const [i, moved] of (margin.movedBy ?? []).entries())
+      for (const words of Object.values(moved)) expect(await textOf(rows.nth(i + 1))).toContain(words)
+    await expectAccessible(page, 'the working of a margin')
+  })
+})
+
 describe.each([
   ['dark', 390],
   ['light', 320],

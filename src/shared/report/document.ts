@@ -65,6 +65,16 @@ export interface NumberText {
   readonly uncertainty: string | null
 }
 
+/** What an input of a margin does to it. */
+export interface MovedText {
+  /** "bore of Assist ram" */
+  readonly name: string
+  readonly value: string
+  /** change of the margin with the input 10 % greater, and 10 % smaller: "+12.3 %" */
+  readonly greater: string
+  readonly smaller: string
+}
+
 /** How a number came about, as a hand calculation is written down. */
 export interface WorkingText {
   readonly id: string
@@ -87,6 +97,8 @@ export interface WorkingText {
     /** id of the number it was computed as, when there is one */
     readonly opens: string | null
   }[]
+  /** for a margin: what moves it most, the greatest first */
+  readonly movedBy?: readonly MovedText[]
 }
 
 export interface ChecklistItem {

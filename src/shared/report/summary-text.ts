@@ -1,4 +1,4 @@
-import type { Block, ChecklistItem, Document, DocumentCell, FindingText, NumberText, State, WorkingText } from './document.ts'
+import type { Block, ChecklistItem, Document, DocumentCell, FindingText, MovedText, NumberText, State, WorkingText } from './document.ts'
 import { fill, padTo, wrap } from './text-columns.ts'
 import { BLOCK_WORDS, SEVERITY_WORDS } from './words.ts'
 
@@ -111,8 +111,16 @@ function workingLines(w: WorkingText): string[] {
     ...fill('   ', w.equation, WIDTH),
     ...(w.withValues === w.equation ? [] : fill('   ', w.withValues, WIDTH)),
     ...fill('   ', w.result, WIDTH),
+    ...movedLines(w),
     ...fill('   ', `${BLOCK_WORDS.source}: ${w.source}`, WIDTH),
   ]
+}
+
+function movedLines({ movedBy = [] }: WorkingText): string[] {
+  if (movedBy.length === 0) return []
+  const [, , more, less] = BLOCK_WORDS.movedColumns
+  const line = (m: MovedText) => fill('   -  ', `${m.name} (${m.value}): ${more} ${m.greater}, ${less} ${m.smaller}`, WIDTH)
+  return [...fill('   ', `${BLOCK_WORDS.movedBy}:`, WIDTH), ...movedBy.flatMap(line)]
 }
 
 function checklistLines(item: ChecklistItem): string[] {

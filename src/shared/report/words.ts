@@ -17,5 +17,7 @@ export const BLOCK_WORDS = {
   remark: 'Note',
   page: 'Page',
   of: 'of',
+  movedBy: 'What moves it most',
+  movedColumns: ['Input', 'Its value', '10 % more', '10 % less'],
   numberColumns: ['Number', 'Value', '± (k = 2)', 'Other units'],
 } as const

@@ -5,6 +5,7 @@ import { exhaustive } from '../result/result.ts'
 import type { Source, SourceMark } from '../standards/source.ts'
 import type { WorkingText } from './document.ts'
 import { setEquation, setSymbol } from './equation.ts'
+import { movedTexts } from './moved-by.ts'
 import { aboutText } from './text/index.ts'
 import { chosenWords, labelIn, labelOf } from './text/labels.ts'
 import { showIn, showLike, showTaper, showWithUncertainty, type UnitSystem } from './units.ts'
@@ -34,7 +35,11 @@ export function sourceText(source: Source): string {
 
 /** The working of every number of the plan, as a good hand calculation is written down. */
 export function workingTexts(build: Build, plan: Plan, units: UnitSystem): WorkingText[] {
-  return plan.numbers.map((n) => workingText(build, n, units))
+  const moved = new Map(plan.forces.sensitivities.map((s) => [s.margin, movedTexts(build, s, showIn(units))]))
+  return plan.numbers.map((n) => {
+    const movedBy = moved.get(n.id)
+    return { ...workingText(build, n, units), ...(movedBy ? { movedBy } : {}) }
+  })
 }
 
 function workingText(build: Build, n: PlanNumber, units: UnitSystem): WorkingText {

@@ -1,4 +1,6 @@
-import type { WorkingText } from '../../../shared/report/document.ts'
+import type { MovedText, WorkingText } from '../../../shared/report/document.ts'
+import { BLOCK_WORDS } from '../../../shared/report/words.ts'
+import { keyed } from '../keyed.ts'
 import { Scroller } from '../Scroller.tsx'
 import { Formula } from './Formula.tsx'
 import { useNumbers } from './WorkingProvider.tsx'
@@ -49,11 +51,44 @@ export function Working({ working }: { readonly working: WorkingText }) {
           </table>
         </Scroller>
       )}
+      {working.movedBy !== undefined && <MovedBy label={working.label} inputs={working.movedBy} />}
       {working.remark !== null && <p className="working-remark">{working.remark}</p>}
       <p className="working-source">
         <span className="label">Source</span> {working.source}
       </p>
     </div>
+  )
+}
+
+/** The inputs that move a margin most, with what a tenth more and a tenth less of each does to it. */
+function MovedBy({ label, inputs }: { readonly label: string; readonly inputs: readonly MovedText[] }) {
+  const [input, ...figures] = BLOCK_WORDS.movedColumns
+  return (
+    <Scroller label={`${BLOCK_WORDS.movedBy}: ${label}`}>
+      <table className="grid">
+        <caption>{BLOCK_WORDS.movedBy}</caption>
+        <thead>
+          <tr>
+            <th scope="col">{input}</th>
+            {figures.map((title) => (
+              <th key={title} scope="col" className="align-right">
+                {title}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {keyed(inputs, ({ name }) => name).map(({ key, item }) => (
+            <tr key={key}>
+              <th scope="row">{item.name}</th>
+              <td className="align-right value">{item.value}</td>
+              <td className="align-right value">{item.greater}</td>
+              <td className="align-right value">{item.smaller}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </Scroller>
   )
 }
 

@@ -3,9 +3,11 @@ import type { FlowLine, FlowLoss, Sensitivity, StrengthLine, TighteningLine, Tor
 import type { Plan } from '../../planner/plan.ts'
 import { capital, column, state, text } from '../cells.ts'
 import type { Block, DocumentCell, NumberText, Section } from '../document.ts'
+import { movedTexts } from '../moved-by.ts'
 import { modeWords } from '../text/forces.ts'
-import { aboutText, chosenWords, FAMILY_WORDS, labelOf } from '../text/index.ts'
+import { FAMILY_WORDS, labelOf } from '../text/index.ts'
 import type { Show } from '../units.ts'
+import { BLOCK_WORDS } from '../words.ts'
 
 /** How many times over each part holds and what counts most; null where nothing of it is known. */
 export function strengthSection(build: Build, { forces }: Plan, numbers: readonly NumberText[], show: Show): Section | null {
@@ -45,41 +47,17 @@ function strengthRow(l: StrengthLine, show: Show): DocumentCell[] {
 
 /** The inputs that move each margin most, with what a tenth more and a tenth less of each does to it. */
 function sensitivityTable(build: Build, all: readonly Sensitivity[], show: Show): Block {
-  const percent = (part: number): string => `${part >= 0 ? '+' : '−'}${Math.abs(part * 100).toFixed(1)} %`
+  const [input, value, more, less] = BLOCK_WORDS.movedColumns
   return {
     kind: 'table',
     caption: 'What moves each margin most: the input 10 % greater, and 10 % smaller',
-    columns: [
-      column('Margin', 2.2),
-      column('Input', 3),
-      column('Its value', 1.3, 'right'),
-      column('10 % more', 1, 'right'),
-      column('10 % less', 1, 'right'),
-    ],
-    rows: all.flatMap(({ margin, inputs }) =>
-      inputs.map((i, n): DocumentCell[] => [
-        text(n === 0 ? labelOf(margin) : ''),
-        text(originName(build, i.origin)),
-        text(show(i.si, i.dimension)),
-        text(percent(i.greater)),
-        text(percent(i.smaller)),
+    columns: [column('Margin', 2.2), column(input, 3), column(value, 1.3, 'right'), column(more, 1, 'right'), column(less, 1, 'right')],
+    rows: all.flatMap((one) =>
+      movedTexts(build, one, show).map(({ name, value, greater, smaller }, n): DocumentCell[] => [
+        text(n === 0 ? labelOf(one.margin) : ''),
+        ...[name, value, greater, smaller].map((words) => text(words)),
       ]),
     ),
-  }
-}
-
-function originName(build: Build, origin: Sensitivity['inputs'][number]['origin']): string {
-  switch (origin.kind) {
-    case 'entered':
-      return aboutText(build, origin.path)
-    case 'table':
-      return `${origin.row} (table ${origin.table})`
-    case 'chosen':
-      return `chosen: ${chosenWords(origin.why)}`
-    case 'readings':
-      return `readings of the ${origin.mark} mark`
-    case 'number':
-      return labelOf(origin.id)
   }
 }
 
