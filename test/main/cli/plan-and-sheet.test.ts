@@ -431,8 +431,8 @@ describe('bad input', () => {
   it.each([
     ['no file', ['plan', 'not-there.json'], '"not-there.json" cannot be read: there is no such file.\n'],
     ['a folder', ['plan', '.'], '"." cannot be read: it is a folder.\n'],
-    ['nothing named', ['plan'], 'Something is missing. Use: plan FILE [--json] [--units inch|metric]\n'],
-    ['two files', ['plan', 'a', 'b'], '"b" is one too many. Use: plan FILE [--json] [--units inch|metric]\n'],
+    ['nothing named', ['plan'], 'Something is missing. Use: plan FILE [--json] [--workings] [--units inch|metric]\n'],
+    ['two files', ['plan', 'a', 'b'], '"b" is one too many. Use: plan FILE [--json] [--workings] [--units inch|metric]\n'],
     ['an option that there is not', ['plan', 'a', '--colour'], /^Unknown option '--colour'\. Use: plan FILE/],
     ['units that there are not', ['plan', 'a', '--units', 'cubits'], '--units takes inch, metric, not "cubits".\n'],
   ])('%s: exit 2, a message on stderr, nothing on stdout', async (_what, args, message) => {
