@@ -18,8 +18,6 @@ const STATES: Readonly<Record<Severity, State>> = { stops: 'stops', look: 'look'
 export function comparisonBlocks(build: Build, comparison: PlanComparison, units: UnitSystem): readonly Block[] {
   const { numbers, gone, come, changed, verdicts, cost, remarks } = comparison
   const show = showIn(units)
-  const nothing = numbers.length + gone.length + come.length + changed.length + verdicts.length === 0 && cost.before === cost.after
-  if (nothing) return [{ kind: 'paragraph', text: 'The plan stays as it is.' }]
   const blocks: Block[] = remarks.map((r) => {
     const { title, why } = findingWords(r, show)
     return { kind: 'paragraph', text: `${title}. ${why}`, tone: 'caution' }
@@ -29,10 +27,15 @@ export function comparisonBlocks(build: Build, comparison: PlanComparison, units
     state(STATES[f.severity], SEVERITY_WORDS[f.severity]),
     text(findingWords(f, show).title),
   ]
+  // a judgement on the same thing that reads as it did before, on other facts: what changed stands among the numbers
+  const reads = (f: Finding): string => JSON.stringify([f.severity, f.about, findingWords(f, show).title])
+  const [readBefore, readAfter] = [new Set(gone.map(reads)), new Set(come.map(reads))]
   const judgements = [
-    ...come.map((f) => judgement(f, 'new')),
-    ...gone.map((f) => judgement(f, 'gone')),
-    ...changed.flatMap(({ before, after }) => [judgement(before, 'before'), judgement(after, 'after')]),
+    ...come.filter((f) => !readBefore.has(reads(f))).map((f) => judgement(f, 'new')),
+    ...gone.filter((f) => !readAfter.has(reads(f))).map((f) => judgement(f, 'gone')),
+    ...changed
+      .filter(({ before, after }) => reads(before) !== reads(after))
+      .flatMap(({ before, after }) => [judgement(before, 'before'), judgement(after, 'after')]),
   ]
   if (judgements.length > 0)
     blocks.push({ kind: 'table', caption: 'Judgements', columns: [column('', 0.8), column('', 1.4), column('What', 5)], rows: judgements })
@@ -59,5 +62,5 @@ export function comparisonBlocks(build: Build, comparison: PlanComparison, units
     const currency = build.build.currency ?? null
     blocks.push({ kind: 'paragraph', text: `All parts: ${money(cost.before, currency)} before, ${money(cost.after, currency)} after.` })
   }
-  return blocks
+  return blocks.length > 0 ? blocks : [{ kind: 'paragraph', text: 'The plan stays as it is.' }]
 }

@@ -18,6 +18,13 @@ describe('a what-if in words', () => {
     expect(JSON.stringify(numbers)).toMatch(/Turning left: there is over asked for/)
     expect(JSON.stringify(blocks)).not.toMatch(/undefined|NaN/)
   })
+  it('leaves out a judgement that reads as before', () => {
+    const blocks = told(larchPart('ram', { stroke: '4 in' }))
+    const rows = blocks.flatMap((b) => (b.kind === 'table' && b.caption === 'Judgements' ? b.rows : []))
+    const read = rows.map((r) => JSON.stringify(r.slice(1)))
+    expect(rows.length).toBeGreaterThan(0)
+    expect(new Set(read).size).toBe(read.length)
+  })
   it('says first that a stronger alloy does not raise the Euler load', () => {
     const [first] = told(larch({ forces: { tieRod: { material: '4130 DOM' } } }))
     expect(first).toMatchObject({ kind: 'paragraph', tone: 'caution', text: expect.stringMatching(/does not raise the Euler load/) })
