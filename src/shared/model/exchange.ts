@@ -76,7 +76,11 @@ function fromZod(found: z.core.$ZodIssue): Issue[] {
   const path = found.path.map((p) => (typeof p === 'symbol' ? String(p) : p))
   if (path.length === 1 && (path[0] === 'format' || path[0] === 'version')) return []
   if (found.code !== 'custom' && found.code !== 'unrecognized_keys' && found.input === undefined) {
-    return [issue('file.missing', path, { expected: found.code === 'invalid_type' ? found.expected : found.code === 'invalid_value' ? found.values.join(', ') : 'value' })]
+    return [
+      issue('file.missing', path, {
+        expected: found.code === 'invalid_type' ? found.expected : found.code === 'invalid_value' ? found.values.join(', ') : 'value',
+      }),
+    ]
   }
   switch (found.code) {
     case 'custom': {

@@ -206,8 +206,8 @@ export const UNITS: readonly Unit[] = [
 
 const byDimension = new Map<Dimension, Map<string, Unit>>()
 for (const u of UNITS) {
-  let spellings = byDimension.get(u.dimension)
-  if (!spellings) byDimension.set(u.dimension, (spellings = new Map()))
+  const spellings = byDimension.get(u.dimension) ?? new Map<string, Unit>()
+  byDimension.set(u.dimension, spellings)
   for (const s of u.spellings) spellings.set(s, u)
 }
 
