@@ -281,7 +281,8 @@ describe('pitman arm and drag link', () => {
         }
         const rate = pitmanRate(l, chain.value, s, c)
         const measured = (near(h) - near(-h)) / (2 * h)
-        expect(Math.abs(measured - rate)).toBeLessThan(1e-6 * (1 + rate ** 2))
+        // near a toggle the angle goes as a square root of the way left, so the third derivative that a central difference leaves out grows as rate⁵
+        expect(Math.abs(measured - rate)).toBeLessThan(1e-6 * (1 + rate ** 2) + h ** 2 * Math.abs(rate) ** 5)
         expect(travelAtPitman(l, chain.value, rangeOf(l), c.pitman)).toBeCloseTo(s.travel, 9)
       }),
     )
