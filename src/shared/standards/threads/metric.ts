@@ -19,10 +19,10 @@ export const METRIC_THREADS = defineTable<MetricThreadRow>({
       id: 'iso-261',
       cites: 'ISO 261:1998, ISO general purpose metric screw threads, General plan, Table 2',
       mark: 'published',
-      read: 'a public transcription of the three choices, coarse and fine, 25 November 2026',
+      read: 'a public copy of the three choices, coarse and fine, 25 November 2026',
       checked: 'pitch, minor diameter and stress area of the common rows against reproductions of ISO 724 and ISO 898-1',
     },
-    { id: 'iso-261-memory', cites: 'ISO 261:1998, M30x1, from memory: the transcription has no such row', mark: 'memory' },
+    { id: 'iso-261-memory', cites: 'ISO 261:1998, M30x1, from memory: the copy has no such row', mark: 'memory' },
   ],
   key: 'designation',
   columns: [

@@ -88,7 +88,7 @@ export const G_R_THREADS = defineTable<GRThreadRow>({
       id: 'iso-228-7',
       cites: 'ISO 228-1 and ISO 7-1: tpi and major diameter of every size, pitch diameter of 1/8 to 3/4 and 1, minor of 1/8 to 3/8',
       mark: 'published',
-      read: 'reproductions of the tables, one of them a mechanical engineer’s pocket book, section 4.1.38, and a public transcription, 25 November 2026',
+      read: 'reproductions of the tables, one of them a mechanical engineer’s pocket book, section 4.1.38, and a public copy, 25 November 2026',
       checked: 'd2 = d - 0.640327 P, d1 = d - 1.280654 P, P = 25.4/n',
     },
     {

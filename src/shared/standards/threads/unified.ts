@@ -22,7 +22,7 @@ export const UNIFIED_THREADS = defineTable<UnifiedThreadRow>({
       id: 'b1.1-to-1-in',
       cites: 'ASME B1.1, Unified Inch Screw Threads (UN and UNR), standard and selected combinations up to 1 in',
       mark: 'published',
-      read: 'a public transcription of the combinations, 25 November 2026',
+      read: 'a public copy of the combinations, 25 November 2026',
       checked: 'stress areas of the common rows against reproductions of the UNC and UNF tables',
     },
     {
