@@ -65,7 +65,7 @@ describe('G and R threads', () => {
     }
   })
 
-  it('agrees with an independent transcription of the major diameters', () => {
+  it('agrees with an independent copy of the major diameters', () => {
     const other =
       '1/16 7.723, 1/8 9.728, 1/4 13.157, 3/8 16.662, 1/2 20.955, 5/8 22.911, 3/4 26.441, 7/8 30.201, 1 33.249, 1-1/8 37.897, 1-1/4 41.91, 1-1/2 47.803, 1-3/4 53.746, 2 59.614'
     expect(G_R_THREADS.rows.map((each) => `${each.size} ${each.major_mm}`).join(', ')).toBe(other)

@@ -71,7 +71,7 @@ describe('unified threads', () => {
     expect(Math.abs(inchStressArea(major_in, tpi) / printed - 1)).toBeLessThan(0.0025)
   })
 
-  it('agrees up to 1 in with an independent transcription of the coarse, fine and extra-fine series', () => {
+  it('agrees up to 1 in with an independent copy of the coarse, fine and extra-fine series', () => {
     // size: UNC UNF UNEF, - where there is none
     const other = `#8 32 36 -, #10 24 32 -, #12 24 28 32, 1/4 20 28 32, 5/16 18 24 32, 3/8 16 24 32, 7/16 14 20 28, 1/2 13 20 28, 9/16 12 18 24,
       5/8 11 18 24, 11/16 - - 24, 3/4 10 16 20, 13/16 - - 20, 7/8 9 14 20, 15/16 - - 20, 1 8 12 20`
@@ -155,7 +155,7 @@ describe('metric threads', () => {
     expect(Math.abs(metricStressArea(major_mm, pitch_mm) / printed - 1)).toBeLessThan(0.0025)
   })
 
-  it('agrees with an independent transcription of the fine pitches of ISO 261', () => {
+  it('agrees with an independent copy of the fine pitches of ISO 261', () => {
     const fine: Readonly<Record<1 | 2 | 3, string>> = {
       1: `5 0.5; 6 0.75; 8 1 0.75; 10 1.25 1 0.75; 12 1.5 1.25 1; 16 1.5 1; 20 2 1.5 1; 24 2 1.5 1; 30 3 2 1.5; 36 3 2 1.5; 42 4 3 2 1.5;
         48 4 3 2 1.5; 56 4 3 2 1.5; 64 4 3 2 1.5`,
