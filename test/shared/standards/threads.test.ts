@@ -168,7 +168,7 @@ describe('metric threads', () => {
         const [major, ...pitches] = line.trim().split(/\s+/)
         return pitches.map((pitch) => `M${major}x${pitch}`)
       })
-      // M30x1 is the one pitch that the transcription has not: it stands in the table from memory, with a source of its own
+      // M30x1 is the one pitch that the copy has not: it stands in the table from memory, with a source of its own
       const ours = METRIC_THREADS.rows
         .filter((each) => each.series === 'fine' && each.choice === choice && each.designation !== 'M30x1')
         .map((each) => each.designation)
